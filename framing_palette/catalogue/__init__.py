@@ -1,0 +1,30 @@
+"""What can I use?
+
+A shop's samples flow in from a catalogue folder, an instrument's export, a spreadsheet or a
+photographed swatch; frozen :class:`Sample` values flow out, and, for a whole catalogue at once,
+arrays that the ranking reads. Empty means unknown, and whoever needs an unknown says so. Files are
+touched only in ``*_files`` modules and ``store``. ``ranking`` and everything after it may import
+this folder.
+"""
+
+from framing_palette.catalogue.samples import (
+    Catalogue,
+    Finish,
+    Kind,
+    PriceBasis,
+    Profile,
+    Sample,
+    SampleColour,
+    Surface,
+)
+
+__all__ = [
+    "Catalogue",
+    "Finish",
+    "Kind",
+    "PriceBasis",
+    "Profile",
+    "Sample",
+    "SampleColour",
+    "Surface",
+]

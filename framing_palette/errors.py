@@ -1,0 +1,118 @@
+"""What can go wrong, each told in one sentence to the person at the counter.
+
+Every leaf takes facts (file, row, field, what was found, what to do) and builds its own sentence.
+Bad input ends the command line with exit code 2; anything that is not a FramingPaletteError is a
+defect and ends it with 1.
+"""
+
+from collections.abc import Sequence
+from pathlib import Path
+
+
+class FramingPaletteError(Exception):
+    """The root of everything that the program says is wrong with its input."""
+
+
+# --- arrays -----------------------------------------------------------------------------------
+
+
+class ShapeError(FramingPaletteError, ValueError):
+    """An array does not have the shape that its colour space asks for."""
+
+    def __init__(self, *, name: str, wanted: str, got: tuple[int, ...]) -> None:
+        super().__init__(f"{name} must have shape {wanted}, got {got}.")
+
+
+# --- files ------------------------------------------------------------------------------------
+
+
+class FileProblemError(FramingPaletteError, ValueError):
+    """A file cannot be used as it is.
+
+    Parameters
+    ----------
+    path
+        The file or folder.
+    problem
+        What is wrong with it, as the end of the sentence "FILE ...", without a full stop.
+    todo
+        What to do about it, an imperative sentence without a full stop.
+    """
+
+    def __init__(self, path: Path | str, *, problem: str, todo: str) -> None:
+        self.path = Path(path)
+        self.problem = problem
+        self.todo = todo
+        super().__init__(f"{path} {problem}: {todo}.")
+
+
+class PictureFileError(FileProblemError):
+    """A picture file is missing, broken, too large or not a picture."""
+
+
+class RegionsFileError(FileProblemError):
+    """A regions file is not JSON, or one of its regions cannot be used."""
+
+
+class CatalogueError(FileProblemError):
+    """A catalogue folder cannot be used at all (bad cells are reported, not raised)."""
+
+
+class DesignFileError(FileProblemError):
+    """A DESIGN.toml cannot be read; the problem names the field."""
+
+
+class PriceBookError(FileProblemError):
+    """A price book cannot be read; the problem names the field."""
+
+
+class JobFileError(FileProblemError):
+    """A saved job cannot be opened."""
+
+
+class OutputError(FileProblemError):
+    """A file or folder cannot be written."""
+
+
+# --- values -----------------------------------------------------------------------------------
+
+
+class LengthError(FramingPaletteError, ValueError):
+    """A length cannot be read; the accepted forms are named."""
+
+    def __init__(self, text: str, *, field: str | None = None) -> None:
+        where = f"{field}: " if field else ""
+        super().__init__(
+            f'{where}"{text}" is not a length; write it like 16 3/8, 16-3/8, 16.375, '
+            "16 3/8\", 1' 4 3/8\", 41.6 cm or 416 mm.",
+        )
+
+
+class FieldError(FramingPaletteError, ValueError):
+    """One field of a form, a file or a call has a value that cannot be used."""
+
+    def __init__(self, field: str, *, got: object, wanted: str) -> None:
+        self.field = field
+        super().__init__(f"{field} is {got}; {wanted}.")
+
+
+class UnknownSampleError(FramingPaletteError, KeyError):
+    """A code is not in the catalogue."""
+
+    def __init__(self, code: str, *, near: Sequence[str] = ()) -> None:
+        self.code = code
+        hint = f"; the nearest codes are {', '.join(near)}" if near else ""
+        self._sentence = f"There is no sample {code} in the catalogue{hint}."
+        super().__init__(self._sentence)
+
+    def __str__(self) -> str:
+        return self._sentence
+
+
+class UnknownFactError(FramingPaletteError, ValueError):
+    """A calculation needs a fact that the catalogue leaves empty."""
+
+    def __init__(self, code: str, *, fact: str, needed_for: str) -> None:
+        super().__init__(
+            f"{code} has no {fact}, which is needed for {needed_for}: add it to the catalogue.",
+        )

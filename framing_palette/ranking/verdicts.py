@@ -1,0 +1,64 @@
+"""Verdicts: what the measures of one sample say about one picture."""
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+from framing_palette.catalogue import Sample
+
+
+class Verdict(StrEnum):
+    """The three things a sample can do beside a picture."""
+
+    COMPLEMENT = "complement"  # seen as itself, related to the picture, not stronger than the focus
+    BLEND = "blend"  # settles into what it touches
+    CLASH = "clash"  # fights the picture
+
+
+@dataclass(frozen=True, slots=True)
+class Measures:
+    """What was measured of one sample against one picture.
+
+    Parameters
+    ----------
+    echo_delta_e
+        ΔE00 between the sample and the colour of the picture that it repeats best.
+    separation_delta_e, separation_lightness
+        ΔE00 and L* difference (sample minus rim) to what the sample touches.
+    pull
+        Strength of the border over strength of the focus; above 1 it is seen first.
+    harmony
+        Ou and Luo 2006, area-weighted, about -1.2 to 1.7.
+    texture
+        Affinity of the surface with the picture's, 0..1; nan when unknown.
+    chroma_excess
+        C*ab above the art's own range, 0 when inside.
+    warmth
+        Warmth mismatch near the neutral axis, in b*-like units, 0 when it agrees.
+    echo_region, echo_name, echo_share
+        Which colour is repeated: the region (or "accent"), its plain name, its share of the
+        picture.
+    """
+
+    echo_delta_e: float
+    separation_delta_e: float
+    separation_lightness: float
+    pull: float
+    harmony: float
+    texture: float
+    chroma_excess: float = 0.0
+    warmth: float = 0.0
+    echo_region: str = ""
+    echo_name: str = ""
+    echo_share: float = 0.0
+
+
+@dataclass(frozen=True, slots=True)
+class RankedSample:
+    """One sample with its verdict, score (0..1, higher is better) and reasons to say aloud."""
+
+    sample: Sample
+    verdict: Verdict
+    score: float
+    reasons: tuple[str, ...]
+    measures: Measures
+    stability: float = 1.0
