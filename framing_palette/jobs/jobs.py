@@ -1,0 +1,159 @@
+"""Jobs: everything that designer and client decided about one piece of art."""
+
+from dataclasses import dataclass, field, replace
+from datetime import datetime
+from enum import StrEnum
+
+from framing_palette.design import Design
+from framing_palette.errors import FieldError
+from framing_palette.picture import Region
+from framing_palette.units import Length
+
+
+class Status(StrEnum):
+    """Where the job is in the shop, in the order in which it moves."""
+
+    OPEN = "open"
+    PROPOSED = "proposed"
+    AGREED = "agreed"
+    WORKSHOP = "workshop"
+    READY = "ready"
+    COLLECTED = "collected"
+
+
+@dataclass(frozen=True, slots=True)
+class Client:
+    """Who the job is for; personal data, kept out of every log."""
+
+    name: str = ""
+    contact: str = ""
+    note: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Measurement:
+    """One of the two independent measurements of the art.
+
+    Parameters
+    ----------
+    width, height
+        As read from the rule.
+    by
+        Initials of whoever measured.
+    at
+        When, with a time zone.
+    diagonals
+        Both diagonals, for art that may be out of square.
+    """
+
+    width: Length
+    height: Length
+    by: str
+    at: datetime
+    diagonals: tuple[Length, Length] | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class PictureFile:
+    """The photograph of the art as the job keeps it.
+
+    Parameters
+    ----------
+    name
+        The file's own name, for people.
+    sha256
+        Digest of its bytes, by which it is found and checked.
+    """
+
+    name: str
+    sha256: str
+
+
+@dataclass(frozen=True, slots=True)
+class Option:
+    """One design shown to the client, with the reasons said aloud."""
+
+    design: Design
+    reasons: tuple[str, ...] = ()
+    note: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Event:
+    """One decision, for the history."""
+
+    at: datetime
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
+class Job:
+    """One piece of art on its way through the shop.
+
+    Parameters
+    ----------
+    number
+        The shop's number, unique in its library.
+    title
+        What is framed.
+    client, status
+        Whose, and where it is.
+    created, changed
+        With a time zone.
+    picture
+        The photograph, when there is one.
+    art_size
+        Width and height as told by the client or typed at intake; the measurements decide.
+    regions
+        As drawn on the picture.
+    measurements
+        None, one or two; the second was taken without seeing the first.
+    options
+        Designs in the order in which they are shown.
+    chosen
+        Position of the agreed one among the options.
+    kept
+        Codes of the samples kept for this job.
+    catalogue
+        The catalogue's name, for messages.
+    note
+        For the shop only.
+    history
+        Oldest first.
+    """
+
+    number: str
+    title: str
+    created: datetime
+    changed: datetime
+    client: Client = field(default_factory=Client)
+    status: Status = Status.OPEN
+    picture: PictureFile | None = None
+    art_size: tuple[Length, Length] | None = None
+    regions: tuple[Region, ...] = ()
+    measurements: tuple[Measurement, ...] = ()
+    options: tuple[Option, ...] = ()
+    chosen: int | None = None
+    kept: tuple[str, ...] = ()
+    catalogue: str = ""
+    note: str = ""
+    history: tuple[Event, ...] = ()
+
+    def __post_init__(self) -> None:
+        if not self.number.strip():
+            raise FieldError("job number", got="empty", wanted="give the job a number")
+        if self.chosen is not None and not 0 <= self.chosen < len(self.options):
+            wanted = f"it must be one of the {len(self.options)} options, counted from 0"
+            raise FieldError("job chosen", got=self.chosen, wanted=wanted)
+        if len(self.measurements) > 2:
+            wanted = "a job holds two independent measurements; take the old ones away first"
+            raise FieldError("job measurements", got=len(self.measurements), wanted=wanted)
+
+    @property
+    def agreed(self) -> Option | None:
+        """The option that was agreed on."""
+        return None if self.chosen is None else self.options[self.chosen]
+
+    def with_event(self, at: datetime, words: str) -> "Job":
+        """Return the job with one more line of history, changed at that time."""
+        return replace(self, changed=at, history=(*self.history, Event(at, words)))
