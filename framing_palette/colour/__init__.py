@@ -1,4 +1,4 @@
-"""What colour is it, how different, how harmonious, and under which light?
+"""Say what colour it is, how different, how harmonious, and under which light.
 
 Colours are CIELAB, D50, 2 degree observer, arrays of shape (..., 3); screen values (sRGB) and
 reflectance spectra (380 to 730 nm by 10) enter and leave at the edge. Everything here is a pure

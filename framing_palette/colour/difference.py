@@ -21,7 +21,6 @@ from framing_palette.arrays import Float64Array, FloatArray, as_lab
 from framing_palette.colour.slabs import SLAB_ELEMENTS, Slab, work_through
 from framing_palette.errors import ShapeError
 
-_BUFFERS = 16
 _25_TO_THE_7 = 25.0**7
 # Below this share of its greatest length the bisector of two hues is too short to trust.
 _OPPOSITE = 1e-3
@@ -72,8 +71,8 @@ def delta_e_2000(lab_d50_1: ArrayLike, lab_d50_2: ArrayLike) -> Float64Array:
     difference = np.empty(shape or (1,))
     planes = [
         np.broadcast_to(lab[..., channel], difference.shape)
-        for lab in (lab_1, lab_2)
         for channel in range(3)
+        for lab in (lab_1, lab_2)
     ]
 
     def worker(slabs: Iterator[Slab]) -> None:
@@ -109,25 +108,35 @@ def delta_e_2000_matrix(lab_d50_1: ArrayLike, lab_d50_2: ArrayLike) -> Float64Ar
 
 def _fill(difference: Float64Array, planes: list[FloatArray], slabs: Iterator[Slab]) -> None:
     """Compute slabs of a difference array, reusing one set of buffers for all of them."""
-    room = np.empty((_BUFFERS, SLAB_ELEMENTS))
+    pairs, singles = np.empty((5, 2, SLAB_ELEMENTS)), np.empty((6, SLAB_ELEMENTS))
     with np.errstate(all="ignore"):  # nan and inf pass through silently
         for slab in slabs:
             target = difference[slab]
-            buffers = room[:, : target.size]
-            for buffer, plane in zip(buffers[:6], planes, strict=False):
-                np.copyto(buffer.reshape(target.shape), plane[slab])
-            target[...] = _ciede2000(buffers).reshape(target.shape)
+            size = target.size
+            for plane, buffer in zip(planes, pairs[:3].reshape(6, -1), strict=True):
+                np.copyto(buffer[:size].reshape(target.shape), plane[slab])
+            total = _ciede2000(pairs[:, :, :size], singles[:, :size])
+            target[...] = total.reshape(target.shape)
 
 
-def _ciede2000(buffers: Float64Array) -> Float64Array:
-    """Return the differences of one slab; the first six buffers hold L*, a*, b* twice."""
-    L_1, a_1, b_1, L_2, a_2, b_2, C_1, C_2, c, s, dH, S_H, x, y, z, total = buffers
-    _stretch_red_green(a_1, b_1, a_2, b_2, C_1, C_2, x, y)
-    _mean_hue(a_1, b_1, a_2, b_2, C_1, C_2, c, s, dH, x, y)
+def _ciede2000(pairs: Float64Array, singles: Float64Array) -> Float64Array:
+    """Return the differences of one slab of n pairs.
+
+    Parameters
+    ----------
+    pairs
+        Shape (5, 2, n): L*, a*, b* of both colours, and two to work in. Overwritten.
+    singles
+        Shape (6, n), to work in.
+    """
+    L, a, b, C, spare = pairs
+    c, s, dH, S_H, x, y = singles
+    _stretch_red_green(a, b, C=C, spare=spare)
+    _mean_hue(a, b, C, c=c, s=s, dH=dH, spare=spare)
     _hue_weight(c, s, T=S_H, q=x, spare=y)
 
-    dC = np.subtract(C_2, C_1, out=a_1)
-    C_bar = np.add(C_1, C_2, out=a_2)
+    dC = np.subtract(C[1], C[0], out=a[0])
+    C_bar = np.add(C[0], C[1], out=a[1])
     C_bar *= 0.5
     S_H *= C_bar
     S_H *= 0.015
@@ -136,88 +145,72 @@ def _ciede2000(buffers: Float64Array) -> Float64Array:
     S_C = np.multiply(C_bar, 0.045, out=x)
     S_C += 1.0
     dC /= S_C
-    dL = np.subtract(L_2, L_1, out=b_1)
-    dL /= _lightness_weight(L_1, L_2, spare=x)
+    dL = np.subtract(L[1], L[0], out=b[0])
+    dL /= _lightness_weight(L, spare=x)
 
-    _hue_rotation(c, s, C_bar, R_T=total, x=x, y=y, z=z)
+    total = _hue_rotation(c, s, C_bar, R_T=b[1], x=x, y=y)
     total *= dC
     total *= dH
-    for term in (dL, dC, dH):
-        term *= term
-        total += term
-    return np.sqrt(total, out=total)
+    total += np.multiply(dL, dL, out=x)
+    total += np.multiply(dC, dC, out=x)
+    total += np.multiply(dH, dH, out=x)
+    np.sqrt(total, out=total)
+    return total
 
 
 def _stretch_red_green(
-    a_1: Float64Array,
-    b_1: Float64Array,
-    a_2: Float64Array,
-    b_2: Float64Array,
-    C_1: Float64Array,
-    C_2: Float64Array,
-    x: Float64Array,
-    y: Float64Array,
+    a: Float64Array, b: Float64Array, *, C: Float64Array, spare: Float64Array
 ) -> None:
-    """Turn a* into a' in place, and fill the chromas C'."""
-    _length(a_1, b_1, out=C_1, spare=x)
-    _length(a_2, b_2, out=C_2, spare=x)
-    C_1 += C_2
-    C_1 *= 0.5
-    _chroma_share(C_1, out=y, spare=x)
-    y *= -0.5
-    y += 1.5  # 1 + G
-    a_1 *= y
-    a_2 *= y
-    _length(a_1, b_1, out=C_1, spare=x)
-    _length(a_2, b_2, out=C_2, spare=x)
+    """Turn a* into a' in place, and fill the chromas C' (all of shape (2, n))."""
+    _length(a, b, out=C, spare=spare)
+    C_bar = np.add(C[0], C[1], out=C[0])
+    C_bar *= 0.5
+    stretch = _chroma_share(C_bar, out=spare[0], spare=spare[1])
+    stretch *= -0.5
+    stretch += 1.5  # 1 + G
+    a *= stretch
+    _length(a, b, out=C, spare=spare)
 
 
 def _mean_hue(
-    a_1: Float64Array,
-    b_1: Float64Array,
-    a_2: Float64Array,
-    b_2: Float64Array,
-    C_1: Float64Array,
-    C_2: Float64Array,
+    a: Float64Array,
+    b: Float64Array,
+    C: Float64Array,
+    *,
     c: Float64Array,
     s: Float64Array,
     dH: Float64Array,
-    x: Float64Array,
-    y: Float64Array,
+    spare: Float64Array,
 ) -> None:
     """Fill the cosine and sine of the mean hue, and the hue difference ΔH'.
 
     The sum of the two hue vectors, each stretched by the other's chroma, points along the mean
     hue and is 2 C1 C2 cos(Δh / 2) long; their cross product is C1 C2 sin Δh.
     """
-    np.multiply(a_1, C_2, out=c)
-    np.multiply(a_2, C_1, out=x)
-    c += x
-    np.multiply(b_1, C_2, out=s)
-    np.multiply(b_2, C_1, out=x)
-    s += x
-    np.multiply(a_1, b_2, out=dH)
-    np.multiply(a_2, b_1, out=x)
-    dH -= x
+    np.multiply(a, C[::-1], out=spare)
+    np.add(spare[0], spare[1], out=c)
+    np.multiply(b, C[::-1], out=spare)
+    np.add(spare[0], spare[1], out=s)
+    np.multiply(a, b[::-1], out=spare)
+    np.subtract(spare[0], spare[1], out=dH)
 
-    _length(c, s, out=x, spare=y)
-    np.multiply(C_1, C_2, out=y)
-    y *= _OPPOSITE
-    opposite = np.flatnonzero(x <= y)
-    c /= x
-    s /= x
-    np.sqrt(y, out=y)
-    y *= 2.0 / np.sqrt(_OPPOSITE)
-    y /= x
-    dH *= y
+    length, limit = spare
+    _length(c, s, out=length, spare=limit)
+    np.multiply(C[0], C[1], out=limit)
+    limit *= _OPPOSITE
+    opposite = np.flatnonzero(length <= limit)
+    c /= length
+    s /= length
+    np.sqrt(limit, out=limit)
+    limit *= 2.0 / np.sqrt(_OPPOSITE)
+    limit /= length
+    dH *= limit
     if opposite.size:
-        c[opposite], s[opposite], dH[opposite] = _opposite_hues(
-            a_1[opposite], b_1[opposite], a_2[opposite], b_2[opposite]
-        )
+        c[opposite], s[opposite], dH[opposite] = _opposite_hues(*a[:, opposite], *b[:, opposite])
 
 
 def _opposite_hues(
-    a_1: Float64Array, b_1: Float64Array, a_2: Float64Array, b_2: Float64Array
+    a_1: Float64Array, a_2: Float64Array, b_1: Float64Array, b_2: Float64Array
 ) -> tuple[Float64Array, Float64Array, Float64Array]:
     """Return cosine and sine of the mean hue, and ΔH', where hues are opposite or missing.
 
@@ -231,13 +224,12 @@ def _opposite_hues(
     first_half = (b_1 > 0.0) | ((b_1 == 0.0) & (a_1 > 0.0))
     side = np.where(cross == 0.0, np.where(first_half, 1.0, -1.0), np.sign(cross))
     apart_a, apart_b = a_1 / C_1 - a_2 / C_2, b_1 / C_1 - b_2 / C_2
-    apart = np.hypot(apart_a, apart_b)
     hue_a = np.where(grey, a_1 + a_2, -side * apart_b)
     hue_b = np.where(grey, b_1 + b_2, side * apart_a)
     length = np.hypot(hue_a, hue_b)
+    dH = np.where(grey, 0.0, side * length * np.sqrt(C_1 * C_2))
     hueless = length == 0.0
     length[hueless], hue_a[hueless] = 1.0, 1.0
-    dH = np.where(grey, 0.0, side * apart * np.sqrt(C_1 * C_2))
     return hue_a / length, hue_b / length, dH
 
 
@@ -271,35 +263,35 @@ def _hue_rotation(
     R_T: Float64Array,
     x: Float64Array,
     y: Float64Array,
-    z: Float64Array,
-) -> None:
-    """Fill R_T, the turn of the tolerance ellipses among the blues."""
+) -> Float64Array:
+    """Fill and return R_T, the turn of the tolerance ellipses among the blues."""
     h = np.arctan2(s, c, out=x)
-    np.add(h, tau, out=h, where=np.less(h, 0.0))
+    np.add(h, tau, out=h, where=h < 0.0)
     h -= radians(275.0)
     h *= 1.0 / radians(25.0)
     h *= h
     np.negative(h, out=h)
     np.exp(h, out=h)
     h *= radians(60.0)
-    np.sin(h, out=z)
+    turn = np.sin(h, out=c)
     _chroma_share(C_bar, out=R_T, spare=y)
     R_T *= -2.0
-    R_T *= z
+    R_T *= turn
+    return R_T
 
 
-def _lightness_weight(L_1: Float64Array, L_2: Float64Array, *, spare: Float64Array) -> Float64Array:
+def _lightness_weight(L: Float64Array, *, spare: Float64Array) -> Float64Array:
     """Return S_L, written over the first lightness."""
-    L_1 += L_2
-    L_1 *= 0.5
-    L_1 -= 50.0
-    L_1 *= L_1
-    np.add(L_1, 20.0, out=spare)
+    S_L: Float64Array = np.add(L[0], L[1], out=L[0])
+    S_L *= 0.5
+    S_L -= 50.0
+    S_L *= S_L
+    np.add(S_L, 20.0, out=spare)
     np.sqrt(spare, out=spare)
-    L_1 /= spare
-    L_1 *= 0.015
-    L_1 += 1.0
-    return L_1
+    S_L /= spare
+    S_L *= 0.015
+    S_L += 1.0
+    return S_L
 
 
 def _length(a: Float64Array, b: Float64Array, *, out: Float64Array, spare: Float64Array) -> None:
@@ -309,8 +301,8 @@ def _length(a: Float64Array, b: Float64Array, *, out: Float64Array, spare: Float
     np.sqrt(out, out=out)
 
 
-def _chroma_share(C_bar: Float64Array, *, out: Float64Array, spare: Float64Array) -> None:
-    """Fill the square root of C^7 / (C^7 + 25^7)."""
+def _chroma_share(C_bar: Float64Array, *, out: Float64Array, spare: Float64Array) -> Float64Array:
+    """Fill and return the square root of C^7 / (C^7 + 25^7)."""
     np.multiply(C_bar, C_bar, out=spare)
     np.multiply(spare, C_bar, out=out)
     out *= out
@@ -318,3 +310,4 @@ def _chroma_share(C_bar: Float64Array, *, out: Float64Array, spare: Float64Array
     np.add(out, _25_TO_THE_7, out=spare)
     out /= spare
     np.sqrt(out, out=out)
+    return out

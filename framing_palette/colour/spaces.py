@@ -157,7 +157,7 @@ def srgb_to_lab_d50(srgb: ArrayLike) -> FloatArray:
     Examples
     --------
     >>> srgb_to_lab_d50([0.0, 0.0, 1.0]).round(2).tolist()
-    [29.57, 68.3, -112.03]
+    [29.57, 68.29, -112.02]
     """
     return linear_srgb_to_lab_d50(srgb_to_linear(srgb))
 
@@ -217,7 +217,8 @@ def lab_d50_to_srgb_u8(lab_d50: ArrayLike) -> UInt8Array:
         When the last axis is not 3 long.
     """
     srgb = np.nan_to_num(lab_d50_to_srgb(lab_d50), nan=0.0)
-    return np.rint(srgb * 255.0).astype(np.uint8)
+    levels: UInt8Array = np.rint(srgb * 255.0).astype(np.uint8)
+    return levels
 
 
 def srgb_u8_to_lab_d50(srgb_u8: ArrayLike) -> Float32Array:
@@ -257,26 +258,29 @@ def srgb_u8_to_lab_d50(srgb_u8: ArrayLike) -> Float32Array:
 
 
 def _fill_lab(lab: Float32Array, pixels: UInt8Array, room: Float32Array) -> None:
+    """Convert one slab of pixels, shape (n, 3), in seven buffers."""
     red, green, blue, f_x, f_y, f_z, spare = room[:, : len(pixels)]
-    curve = _linear_of_u8()
     for channel, linear in enumerate((red, green, blue)):
-        np.take(curve, pixels[:, channel], out=linear, mode="clip")
-    for (of_red, of_green, of_blue), f in zip(_RATIO_OF_LINEAR, (f_x, f_y, f_z), strict=True):
-        np.multiply(red, of_red, out=f)
-        f += np.multiply(green, of_green, out=spare)
-        f += np.multiply(blue, of_blue, out=spare)
-        dark = f <= _DELTA_CUBED
-        line = f[dark]
-        np.cbrt(f, out=f)
-        line *= _LINE_SLOPE
-        line += _LINE_START
-        f[dark] = line
+        np.take(_linear_of_u8(), pixels[:, channel], out=linear, mode="clip")
+    for of_linear, f in zip(_RATIO_OF_LINEAR, (f_x, f_y, f_z), strict=True):
+        np.multiply(red, of_linear[0], out=f)
+        np.add(f, np.multiply(green, of_linear[1], out=spare), out=f)
+        np.add(f, np.multiply(blue, of_linear[2], out=spare), out=f)
+        _compress(f)
     np.subtract(f_x, f_y, out=f_x)
     np.multiply(f_x, 500.0, out=lab[:, 1])
     np.subtract(f_y, f_z, out=f_z)
     np.multiply(f_z, 200.0, out=lab[:, 2])
     np.multiply(f_y, 116.0, out=f_y)
     np.subtract(f_y, 16.0, out=lab[:, 0])
+
+
+def _compress(ratio: Float32Array) -> None:
+    """Turn ratios to white into CIELAB's cube roots, in place; few pixels are on the dark line."""
+    dark = np.flatnonzero(ratio <= _DELTA_CUBED)
+    line = ratio[dark] * _LINE_SLOPE + _LINE_START
+    np.cbrt(ratio, out=ratio)
+    ratio[dark] = line
 
 
 @cache
