@@ -1,6 +1,6 @@
-"""Make the invented catalogue again: `python catalog/generate.py` (numpy, scipy, pillow, colour-science).
+"""Make the invented catalogue again: `python catalog/generate.py`.
 
-The same tables give the same files; nothing here is read by the program itself.
+Needs numpy, scipy, pillow and colour-science. The same tables give the same files; nothing here is read by the program itself.
 """
 
 import csv
@@ -12,7 +12,7 @@ from PIL import Image
 
 sys.path.insert(0, str(Path(__file__).parent))
 
-from generator import package, painting, profiles, rows, spectra, tiles  # noqa: E402
+from generator import package, painting, profiles, rows, spectra, tiles
 
 HERE = Path(__file__).parent
 
@@ -33,7 +33,7 @@ def write_tile(name: str, tile: painting.Bytes) -> None:
 def colours_and_texture(
     line: rows.Line, face_mm: float
 ) -> tuple[list[tuple[float, np.ndarray]], str, float]:
-    """Shares with Lab, texture name and scale of one sample; draws its own picture if it has one."""
+    """Shares with Lab, texture name and scale of a sample; draws its own picture if it has one."""
     if len(line.colours) == 1:
         lab = painting.within_gamut(painting.lch_to_lab(np.array(line.colours[0][:3])))
         name = tiles.relief_name(line)

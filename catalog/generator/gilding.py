@@ -32,9 +32,9 @@ def stacked(*covers: Field) -> Field:
 
 
 def leaf(rng: Rng, shape: tuple[int, int], rubbed: float, laps: int = 2) -> Mix:
-    """Leaf laid in overlapping squares along the stick, burnished, cracked and rubbed to the bole."""
+    """Leaf laid in overlapping squares along the stick, burnished, cracked and rubbed to bole."""
     height, width = shape
-    rows, columns = np.mgrid[0:height, 0:width].astype(float)
+    columns = np.arange(width, dtype=float)[None, :].repeat(height, 0)
     wander = smooth_noise(rng, shape, 30, 8) * 1.6
     start = columns + wander + rng.uniform(0, width)
     place = (start * laps / width) % 1.0
@@ -101,10 +101,9 @@ def tortoise(rng: Rng, shape: tuple[int, int], dark: float, light: float) -> Mix
 
 def rubbed_edge(rng: Rng, shape: tuple[int, int], second: float, third: float) -> Mix:
     """Dark ground with gilded lines along the stick, broken where the hand has rubbed."""
-    height, width = shape
-    rows, columns = np.mgrid[0:height, 0:width].astype(float)
+    rows = np.arange(shape[0], dtype=float)[:, None].repeat(shape[1], 1)
     wander = smooth_noise(rng, shape, 12, 60) * 0.8
-    place = (rows + wander) / height
+    place = (rows + wander) / shape[0]
     half = (second + third) / 2
     distance = 0.5 - np.abs(place % 1.0 - 0.5)
     line = 1 - soft_step(distance, half, 0.012)

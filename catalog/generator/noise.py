@@ -1,4 +1,4 @@
-"""Random fields that repeat without a seam: all filtering is circular, so every edge meets itself."""
+"""Random fields without a seam: all filtering is circular, so every edge meets itself."""
 
 import numpy as np
 from numpy.typing import NDArray

@@ -11,7 +11,8 @@ _SURFACES = [
 ]  # fmt: skip
 
 _SAMPLE_FIELDS: dict[str, tuple[str, dict[str, object]]] = {
-    "code": ("the shop's code of the sample; unique", {"constraints": {"required": True, "unique": True}}),
+    "code": ("the shop's code of the sample",
+             {"constraints": {"required": True, "unique": True}}),
     "name": ("what to call it at the counter", {"constraints": {"required": True}}),
     "kind": ("what sort of sample it is", {"constraints": {"required": True, "enum": _KINDS}}),
     "surface": ("the look of the surface", {"constraints": {"enum": _SURFACES}}),
@@ -19,7 +20,7 @@ _SAMPLE_FIELDS: dict[str, tuple[str, dict[str, object]]] = {
     "finish": ("matt, satin, gloss or metallic",
                {"constraints": {"enum": ["matt", "satin", "gloss", "metallic"]}}),
     "face_mm": ("width seen from the front; for a strip the most that can show", _LENGTH),
-    "thickness_mm": ("thickness of board or strip; greatest height of a moulding over the wall", _LENGTH),
+    "thickness_mm": ("thickness of a board or strip; greatest height of a moulding", _LENGTH),
     "bevel_mm": ("width of the sloped cut that shows", _LENGTH),
     "rabbet_width_mm": ("how far the rabbet's lip covers the stack, per side", _LENGTH),
     "rabbet_depth_mm": ("depth that the rabbet offers to the stack", _LENGTH),
@@ -28,12 +29,12 @@ _SAMPLE_FIELDS: dict[str, tuple[str, dict[str, object]]] = {
     "sheet_h_mm": ("height of a sheet as sold", _LENGTH),
     "density_kg_m3": ("mass of a cubic metre of the filled outline, hollows included",
                       {"type": "number", "unit": "kg/m3", "constraints": {"minimum": 0}}),
-    "join": ("how corners of a strip meet: mitre or butt", {"constraints": {"enum": ["mitre", "butt"]}}),
+    "join": ("how corners of a strip meet", {"constraints": {"enum": ["mitre", "butt"]}}),
     "texture": ("file in textures/; empty means CODE.png", {}),
     "texture_mm_per_px": ("physical size of one pixel of the texture",
                           {"type": "number", "unit": "mm/px", "constraints": {"minimum": 0}}),
     "price": ("price before tax of one price_per; invented",
-              {"type": "number", "unit": "US dollars per price_per", "constraints": {"minimum": 0}}),
+              {"type": "number", "unit": "US dollars", "constraints": {"minimum": 0}}),
     "price_per": ("what the price buys", {"constraints": {"enum": ["sheet", "metre"]}}),
     "in_stock": ("true when it lies in the rack", {"type": "boolean"}),
     "conservation": ("what is claimed, in plain words; invented", {}),
@@ -128,8 +129,9 @@ def write(path: Path) -> None:
         "profile": "tabular-data-package",
         "name": "invented-sample-rack",
         "title": "An invented rack of framing samples",
-        "description": "Every name, colour, size and price is invented. Texture pictures lie in textures/: "
-        "grey ones are tone around the sample's own colour with mean 128, coloured ones are the surface itself.",
+        "description": "Every name, colour, size and price is invented. Pictures lie in textures/: "
+        "grey ones are tone around the sample's own colour with mean 128, coloured ones are the "
+        "surface itself.",
         "version": "1.0.0",
         "licenses": [
             {

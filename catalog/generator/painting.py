@@ -1,4 +1,4 @@
-"""From fields to tiles: relief tiles in grey, mixed colours in sRGB, few levels so that files stay small."""
+"""From fields to tiles: grey relief or mixed colours, in few levels so that files stay small."""
 
 import numpy as np
 from numpy.typing import NDArray
@@ -67,7 +67,7 @@ def within_gamut(lab: Field) -> Field:
 
 
 def relief_tile(tone: Field, contrast: float, step: int = 2) -> Bytes:
-    """Grey tile around 128: one deviation of the tone is `contrast` levels; tails are bent, not cut."""
+    """Grey tile around 128: one deviation is `contrast` levels; tails are bent, not cut."""
     shape = unit(tone)
     bent = 3.2 * np.tanh(shape / 3.2)
     levels = np.round((bent - bent.mean()) * contrast / step) * step

@@ -1,4 +1,4 @@
-"""Cross-sections: the front surface as a line of (x from the sight edge, height), in millimetres."""
+"""Cross-sections: the front as a line of (x from the sight edge, height), in millimetres."""
 
 import numpy as np
 
@@ -42,6 +42,11 @@ def _points(x: np.ndarray, height: np.ndarray) -> Points:
     return [(round(float(a), 2), round(float(b), 2)) for a, b in zip(x, height, strict=True)]
 
 
+def _sight_height(height: float, part: float) -> float:
+    """Height near the sight edge: a part of the whole, enough for a usual stack if it can."""
+    return max(height * part, min(height - 2.5, 16.0))
+
+
 def _edge(face: float, inner: float, outer: float) -> Points:
     """A level or sloping face with small softened edges."""
     return [(0, inner - 0.8), (0.8, inner), (face - 0.8, outer), (face, outer - 0.8)]
@@ -52,7 +57,7 @@ def _flat(face: float, height: float) -> Points:
 
 
 def _bevel(face: float, height: float) -> Points:
-    return _edge(face, max(height * 0.62, 13.0), height)
+    return _edge(face, _sight_height(height, 0.62), height)
 
 
 def _reverse(face: float, height: float) -> Points:
@@ -63,7 +68,7 @@ def _reverse(face: float, height: float) -> Points:
 
 def _scoop(face: float, height: float) -> Points:
     t = np.linspace(0, 1, 21)
-    low = max(height * 0.55, 12.5)
+    low = _sight_height(height, 0.55)
     hollow = np.clip((t - 0.08) / 0.74, 0, 1) ** 2.2
     bead = np.clip((t - 0.86) / 0.14, 0, 1)
     rise = low + (height - low) * (hollow * 0.9 + 0.1 * np.sin(np.pi * bead))
@@ -72,13 +77,13 @@ def _scoop(face: float, height: float) -> Points:
 
 def _cushion(face: float, height: float) -> Points:
     t = np.linspace(0, 1, 21)
-    low = max(height * 0.66, 11.5)
+    low = _sight_height(height, 0.66)
     return _points(t * face, low + (height - low) * np.sqrt(np.clip(1 - (2 * t - 1) ** 2, 0, 1)))
 
 
 def _ogee(face: float, height: float) -> Points:
     t = np.linspace(0, 1, 25)
-    low = max(height * 0.5, 12.5)
+    low = _sight_height(height, 0.5)
     swing = 0.5 - 0.5 * np.cos(np.pi * np.clip((t - 0.1) / 0.68, 0, 1))
     bead = np.where(t > 0.82, np.sin(np.pi * (t - 0.82) / 0.18) * 0.10, 0)
     return _points(
@@ -88,7 +93,7 @@ def _ogee(face: float, height: float) -> Points:
 
 def _stepped(face: float, height: float) -> Points:
     x = np.array([0, 0.02, 0.30, 0.33, 0.62, 0.66, 0.97, 1]) * face
-    low = max(height * 0.64, 12.0)
+    low = _sight_height(height, 0.64)
     levels = np.array([0, 0.05, 0.05, 0.5, 0.5, 1, 1, 0.92])
     return _points(x, low + (height - low) * levels)
 
@@ -98,8 +103,8 @@ def _shadow(face: float, height: float) -> Points:
 
 
 def _metal(face: float, height: float) -> Points:
-    return [(0, height - 1.2), (1.2, height - 0.2), (face * 0.5, height), (face - 1.2, height - 0.2),
-            (face, height - 1.2)]  # fmt: skip
+    near, far = [(0.0, height - 1.2), (1.2, height - 0.2)], [(face - 1.2, height - 0.2)]
+    return [*near, (face * 0.5, height), *far, (face, height - 1.2)]
 
 
 _SHAPES = {

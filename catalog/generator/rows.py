@@ -88,7 +88,8 @@ def _mat(line: Line) -> dict[str, str | float | int]:
     return {
         "material": "cotton rag board" if rag else "alpha cellulose board", "density_kg_m3": 640,
         "thickness_mm": thick, "bevel_mm": thick, "sheet_w_mm": width, "sheet_h_mm": height,
-        "price": round(cost + pick(line.code, "price", (0, 0.4, 0.9, 1.3)), 2), "price_per": "sheet",
+        "price": round(cost + pick(line.code, "price", (0, 0.4, 0.9, 1.3)), 2),
+        "price_per": "sheet",
         "conservation": "acid free, lignin free, buffered; PAT result invented"
         if rag or line.surface == "smooth" else "acid free facing and core; cloth dyes not tested",
     }  # fmt: skip
@@ -130,7 +131,8 @@ def _wood_fillet(line: Line) -> dict[str, str | float | int]:
 def _liner(line: Line) -> dict[str, str | float | int]:
     face, height = float(line.options["face"]), float(line.options["height"])
     return {
-        "material": "basswood, covered", "density_kg_m3": 430, "face_mm": face, "thickness_mm": height,
+        "material": "basswood, covered", "density_kg_m3": 430,
+        "face_mm": face, "thickness_mm": height,
         "rabbet_width_mm": 6.5, "rabbet_depth_mm": round(height * 0.45, 1), "stick_mm": 2740,
         "join": "mitre", "price": round(9 + face * 0.22, 2), "price_per": "metre",
         "conservation": "wood under the cover: use a sealed rabbet with works on paper",
@@ -151,9 +153,11 @@ def _moulding(line: Line) -> dict[str, str | float | int]:
     return {
         "material": "aluminium, hollow" if metal else _timber(line),
         "density_kg_m3": 760 if metal else DENSITY[species],
-        "face_mm": face, "thickness_mm": height, "stick_mm": 3050 if metal else 2740, "join": "mitre",
+        "face_mm": face, "thickness_mm": height, "join": "mitre",
+        "stick_mm": 3050 if metal else 2740,
         "price": round(4.5 + rate[line.surface] * face + 0.12 * height, 2), "price_per": "metre",
-        "conservation": "metal: no acids of its own" if metal else "seal the rabbet for works on paper",
+        "conservation": "metal: no acids of its own" if metal
+        else "seal the rabbet for works on paper",
     }  # fmt: skip
 
 
@@ -184,7 +188,8 @@ def _collection(line: Line) -> str:
             else f"{line.surface.capitalize()} boards"
         )
     return {
-        "smooth": "Papers", "linen": "Cloths", "suede": "Cloths", "silk": "Cloths", "mottled": "Papers",
+        "smooth": "Papers", "linen": "Cloths", "suede": "Cloths", "silk": "Cloths",
+        "mottled": "Papers",
         "plain_wood": "Timber yard", "painted": "Paint shop", "leaf": "Gilder's bench",
         "distressed_wood": "Old barn", "brushed_metal": "Metal works",
     }[line.surface]  # fmt: skip
@@ -194,7 +199,7 @@ def _tags(line: Line) -> list[str]:
     lightness, colour = line.colours[0][0], line.colours[0][1]
     tags = ["neutral" if colour < 8 else "muted" if colour < 25 else "strong"]
     tags.append("light" if lightness > 80 else "middle" if lightness > 42 else "dark")
-    if line.surface in ("distressed_wood",):
+    if line.surface == "distressed_wood":
         tags.append("rustic")
     if line.surface == "leaf" and line.kind in ("moulding", "wood_fillet"):
         tags.append("formal")

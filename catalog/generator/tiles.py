@@ -79,6 +79,18 @@ _VARIANTS = {
 }
 
 
+_TILE = (256, 256)
+_PATTERNS: dict[str, Callable[[Rng, float, float], gilding.Mix]] = {
+    "weave": lambda rng, _second, _third: mottles.weave(rng, _TILE, (44, 44)),
+    "cloud": lambda rng, second, third: mottles.cloud(rng, _TILE, second, third),
+    "vein": lambda rng, second, third: mottles.vein(rng, _TILE, second, third),
+    "fleck": lambda rng, second, third: mottles.fleck(rng, _TILE, second, third),
+    "foil": lambda rng, second, _third: gilding.foil(rng, _TILE, second),
+    "tortoise": lambda rng, second, third: gilding.tortoise(rng, STICK, second, third),
+    "rubbed_edge": lambda rng, second, third: gilding.rubbed_edge(rng, STICK, second, third),
+}
+
+
 def seeded(code: str) -> Rng:
     """The random source of one code."""
     return np.random.default_rng(zlib.crc32(code.encode()))
@@ -99,7 +111,7 @@ def draw_relief(name: str) -> painting.Bytes:
 
 
 def own_mm_per_px(line: Line, face_mm: float) -> float:
-    """Scale of a sample's own picture; one with gilded edges is drawn exactly as high as its face."""
+    """Scale of a sample's own picture; one with gilded edges is as high as its face."""
     if line.options.get("pattern") == "rubbed_edge":
         return round(face_mm / STICK[0], 5)
     boards = ("mat", "wrapped_fillet", "liner")
@@ -121,15 +133,8 @@ def _own_mix(line: Line, rng: Rng) -> gilding.Mix:
     shares = [colour[3] for colour in line.colours]
     second, third = shares[1], shares[2] if len(shares) > 2 else 0.0
     pattern = line.options.get("pattern", "")
-    board = (256, 256)
-    if pattern == "weave":
-        return mottles.weave(rng, board, (44, 44))
-    if pattern in ("cloud", "vein", "fleck"):
-        return getattr(mottles, pattern)(rng, board, second, third)
-    if pattern == "foil":
-        return gilding.foil(rng, board, second)
-    if pattern in ("tortoise", "rubbed_edge"):
-        return getattr(gilding, pattern)(rng, STICK, second, third)
+    if pattern in _PATTERNS:
+        return _PATTERNS[pattern](rng, second, third)
     if line.surface == "leaf":
         return gilding.leaf(rng, STICK, third)
     if line.surface == "distressed_wood" and line.options["species"] != "weathered":

@@ -5,7 +5,7 @@ import numpy as np
 from .noise import Field, Rng, blur, relief, sample_wrapped, smooth_noise, unit
 
 
-def _thread_tone(rng: Rng, shape: tuple[int, int], threads: int, across_rows: bool) -> Field:
+def _thread_tone(rng: Rng, shape: tuple[int, int], threads: int, *, across_rows: bool) -> Field:
     """One random tone per thread, changing slowly along it."""
     height, width = shape
     size = (threads, width) if across_rows else (height, threads)
@@ -35,10 +35,10 @@ def plain_weave(
     weft_index, warp_index = np.floor(weft).astype(int), np.floor(warp).astype(int)
     across_weft, across_warp = np.sin(np.pi * (weft % 1)), np.sin(np.pi * (warp % 1))
     warp_on_top = ((weft_index + warp_index) % 2) == 0
-    weft_tone = _thread_tone(rng, shape, threads[0], True)[
+    weft_tone = _thread_tone(rng, shape, threads[0], across_rows=True)[
         weft_index % threads[0], columns.astype(int)
     ]
-    warp_tone = _thread_tone(rng, shape, threads[1], False)[
+    warp_tone = _thread_tone(rng, shape, threads[1], across_rows=False)[
         rows.astype(int), warp_index % threads[1]
     ]
     top = np.where(warp_on_top, across_warp * (0.45 + 0.55 * across_weft),
