@@ -249,38 +249,30 @@ def srgb_u8_to_lab_d50(srgb_u8: ArrayLike) -> Float32Array:
     flat_pixels, flat_lab = pixels.reshape(-1, 3), lab.reshape(-1, 3)
 
     def worker(slabs: Iterator[Slab]) -> None:
-        room = np.empty((7, SLAB_ELEMENTS), dtype=np.float32)
+        room = np.empty((2, 3 * SLAB_ELEMENTS), dtype=np.float32)
         for slab in slabs:
-            _fill_lab(flat_lab[slab], flat_pixels[slab], room)
+            size = len(flat_lab[slab])
+            linear, f = room[:, : 3 * size].reshape(2, 3, size)
+            _fill_lab(flat_lab[slab], flat_pixels[slab], linear, f)
 
     work_through(flat_lab.shape[:1], worker)
     return lab
 
 
-def _fill_lab(lab: Float32Array, pixels: UInt8Array, room: Float32Array) -> None:
-    """Convert one slab of pixels, shape (n, 3), in seven buffers."""
-    red, green, blue, f_x, f_y, f_z, spare = room[:, : len(pixels)]
-    for channel, linear in enumerate((red, green, blue)):
-        np.take(_linear_of_u8(), pixels[:, channel], out=linear, mode="clip")
-    for of_linear, f in zip(_RATIO_OF_LINEAR, (f_x, f_y, f_z), strict=True):
-        np.multiply(red, of_linear[0], out=f)
-        np.add(f, np.multiply(green, of_linear[1], out=spare), out=f)
-        np.add(f, np.multiply(blue, of_linear[2], out=spare), out=f)
-        _compress(f)
-    np.subtract(f_x, f_y, out=f_x)
-    np.multiply(f_x, 500.0, out=lab[:, 1])
-    np.subtract(f_y, f_z, out=f_z)
-    np.multiply(f_z, 200.0, out=lab[:, 2])
-    np.multiply(f_y, 116.0, out=f_y)
-    np.subtract(f_y, 16.0, out=lab[:, 0])
-
-
-def _compress(ratio: Float32Array) -> None:
-    """Turn ratios to white into CIELAB's cube roots, in place; few pixels are on the dark line."""
-    dark = np.flatnonzero(ratio <= _DELTA_CUBED)
-    line = ratio[dark] * _LINE_SLOPE + _LINE_START
-    np.cbrt(ratio, out=ratio)
-    ratio[dark] = line
+def _fill_lab(lab: Float32Array, pixels: UInt8Array, linear: Float32Array, f: Float32Array) -> None:
+    """Convert one slab of pixels, shape (n, 3), with two buffers of shape (3, n)."""
+    for channel in range(3):
+        np.take(_linear_of_u8(), pixels[:, channel], out=linear[channel], mode="clip")
+    ratio = np.matmul(_RATIO_OF_LINEAR, linear, out=f)
+    flat = ratio.reshape(-1)
+    dark = np.flatnonzero(flat <= _DELTA_CUBED)  # few pixels lie on the straight line near black
+    line = flat[dark] * _LINE_SLOPE + _LINE_START
+    np.cbrt(flat, out=flat)
+    flat[dark] = line
+    f_x, f_y, f_z = f
+    np.multiply(np.subtract(f_x, f_y, out=f_x), 500.0, out=lab[:, 1])
+    np.multiply(np.subtract(f_y, f_z, out=f_z), 200.0, out=lab[:, 2])
+    np.subtract(np.multiply(f_y, 116.0, out=f_y), 16.0, out=lab[:, 0])
 
 
 @cache
