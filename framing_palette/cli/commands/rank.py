@@ -1,0 +1,84 @@
+"""``framing-palette rank``: the samples of a catalogue against a picture, best first."""
+
+import argparse
+from typing import TYPE_CHECKING
+
+from framing_palette.cli.inputs import (
+    KINDS,
+    add_catalogue,
+    add_json,
+    add_picture,
+    read_catalogue,
+    read_length,
+    read_picture,
+)
+from framing_palette.cli.printing import print_json, progress
+
+if TYPE_CHECKING:
+    from framing_palette.ranking import RankedSample
+
+SUMMARY = "rank a catalogue against a picture, best first, with reasons"
+EXPLANATION = """\
+Read the picture, compare every sample of the catalogue with it, and list them best first under a
+verdict: complement, blend or clash. A clash never stands above the other two.
+
+example: framing-palette rank picture.jpg --regions regions.json --catalog catalog --kind mat"""
+
+
+def add_arguments(parser: argparse.ArgumentParser) -> None:
+    """Add the words of this command."""
+    add_picture(parser)
+    add_catalogue(parser)
+    parser.add_argument(
+        "--kind",
+        action="append",
+        choices=KINDS,
+        help="only samples of this kind; may be given several times",
+    )
+    parser.add_argument("--top", type=int, metavar="N", help="only the best N (default: all)")
+    parser.add_argument("--width", metavar="LENGTH", help="how wide the sample will be seen")
+    parser.add_argument("--explain", action="store_true", help="add every measure to each line")
+    add_json(parser)
+
+
+def run(arguments: argparse.Namespace) -> None:
+    """Rank and print.
+
+    Raises
+    ------
+    FramingPaletteError
+        When the picture, the regions, the catalogue or a length cannot be used.
+    """
+    from framing_palette.catalogue import Kind
+    from framing_palette.errors import FieldError
+    from framing_palette.picture import picture_report
+    from framing_palette.ranking import rank, rank_report
+
+    if arguments.top is not None and arguments.top < 1:
+        raise FieldError("--top", got=arguments.top, wanted="give 1 or more")
+    width = read_length(arguments.width, field="--width")
+    picture, findings = read_picture(arguments)
+    catalogue = read_catalogue(arguments.catalog)
+    kinds = tuple(Kind(kind) for kind in arguments.kind) if arguments.kind else None
+    with progress("Ranking the samples"):
+        ranked = rank(findings, catalogue, kinds=kinds, width=width)[: arguments.top]
+    if arguments.json:
+        print_json(rank_report(picture_report(picture, findings), ranked))
+    else:
+        for place, line in enumerate(ranked, start=1):
+            _print_line(place, line, explain=arguments.explain)
+
+
+def _print_line(place: int, line: "RankedSample", *, explain: bool) -> None:
+    sample = line.sample
+    print(f"{place:4d}  {line.verdict.value:<10}  {line.score:.3f}  {sample.code}  {sample.name}")
+    for reason in line.reasons:
+        print(f"      {reason}")
+    if explain:
+        measures = line.measures
+        print(
+            f"      echo ΔE00 {measures.echo_delta_e:.1f}; separation ΔE00 "
+            f"{measures.separation_delta_e:.1f}, L* {measures.separation_lightness:+.1f}; "
+            f"pull {measures.pull:.2f}; harmony {measures.harmony:+.2f}; "
+            f"texture {measures.texture:.2f}; stable {line.stability:.0%}",
+        )
