@@ -7,25 +7,90 @@ scale is known in millimetres per pixel or explicitly unknown. Files are touched
 ``reading`` and the ``*_files`` modules. Everything from ``catalogue`` on may import this folder.
 """
 
+from framing_palette.picture.accents import find_accents
+from framing_palette.picture.attention import border_strength, grey_pulls, pull, strength_map
 from framing_palette.picture.findings import (
+    BANDS_MM,
     Accent,
     Findings,
     PaletteColour,
     RegionFinding,
     Texture,
 )
-from framing_palette.picture.pictures import ColourTrust, Picture
-from framing_palette.picture.regions import Part, Region, Role
+from framing_palette.picture.looking import (
+    Survey,
+    findings_from_survey,
+    guess_focus,
+    read_findings,
+    read_region,
+    survey_picture,
+)
+from framing_palette.picture.masks import region_mask, rim_mask, rim_side_masks
+from framing_palette.picture.outlines import ellipse, lasso, outline_fault, rectangle
+from framing_palette.picture.palettes import palette, palette_of_srgb
+from framing_palette.picture.pictures import ColourTrust, PatchError, Picture, TrustGrade
+from framing_palette.picture.reading import read_picture_file
+from framing_palette.picture.regions import DRAWN_ROLES, Part, Region, Role
+from framing_palette.picture.regions_files import read_regions_file, write_regions_file
+from framing_palette.picture.report import (
+    PALETTE_SCHEMA,
+    palette_report,
+    picture_report,
+    regions_report,
+)
+from framing_palette.picture.texture import (
+    measure_texture,
+    texture_distance,
+    texture_distances,
+    texture_from_vector,
+    texture_vector,
+)
 
 __all__ = [
+    "BANDS_MM",
+    "DRAWN_ROLES",
+    "PALETTE_SCHEMA",
     "Accent",
     "ColourTrust",
     "Findings",
     "PaletteColour",
     "Part",
+    "PatchError",
     "Picture",
     "Region",
     "RegionFinding",
     "Role",
+    "Survey",
     "Texture",
+    "TrustGrade",
+    "border_strength",
+    "ellipse",
+    "find_accents",
+    "findings_from_survey",
+    "grey_pulls",
+    "guess_focus",
+    "lasso",
+    "measure_texture",
+    "outline_fault",
+    "palette",
+    "palette_of_srgb",
+    "palette_report",
+    "picture_report",
+    "pull",
+    "read_findings",
+    "read_picture_file",
+    "read_region",
+    "read_regions_file",
+    "rectangle",
+    "region_mask",
+    "regions_report",
+    "rim_mask",
+    "rim_side_masks",
+    "strength_map",
+    "survey_picture",
+    "texture_distance",
+    "texture_distances",
+    "texture_from_vector",
+    "texture_vector",
+    "write_regions_file",
 ]

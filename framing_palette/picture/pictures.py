@@ -1,9 +1,15 @@
 """The picture: the photograph of the art, upright, with its scale and how far to trust it."""
 
-from dataclasses import dataclass, field
+import math
+from dataclasses import dataclass, field, replace
 from enum import StrEnum
 
 from framing_palette.arrays import Float32Array
+from framing_palette.errors import FieldError
+from framing_palette.units import Length
+
+PROPORTION_TOLERANCE = 0.02
+"""A typed size whose proportions differ more than this from the picture's earns a warning."""
 
 
 class TrustGrade(StrEnum):
@@ -92,3 +98,45 @@ class Picture:
     def columns(self) -> int:
         """Width in working pixels."""
         return int(self.lab_d50.shape[1])
+
+    def with_full_scale(self, mm_per_px: float) -> "Picture":
+        """Return the picture with its scale, given per pixel of the photograph as stored.
+
+        Raises
+        ------
+        FieldError
+            When the scale is not a number above zero.
+        """
+        if not (math.isfinite(mm_per_px) and mm_per_px > 0):
+            raise FieldError("mm_per_px", got=mm_per_px, wanted="it must be above zero")
+        longest = max(self.full_width_px, self.full_height_px)
+        return replace(self, mm_per_px=mm_per_px * longest / max(self.rows, self.columns))
+
+    def with_true_size(self, width: Length, height: Length) -> "Picture":
+        """Return the picture with the scale that follows from the art's true size.
+
+        The picture must show the art from edge to edge. When the typed proportions differ from
+        the picture's by more than 2 %, a notice says so and the scale follows the mean of both
+        sides.
+
+        Raises
+        ------
+        FieldError
+            When a side is not above zero.
+        """
+        sides_mm = {"width": width.as_float_mm(), "height": height.as_float_mm()}
+        for name, side_mm in sides_mm.items():
+            if side_mm <= 0:
+                raise FieldError(f"the art's {name}", got=side_mm, wanted="it must be above zero")
+        across, down = sides_mm["width"] / self.columns, sides_mm["height"] / self.rows
+        notices = self.notices
+        if abs(across / down - 1) > PROPORTION_TOLERANCE:
+            notices += (_proportions_notice(across / down),)
+        return replace(self, mm_per_px=(across * down) ** 0.5, notices=notices)
+
+
+def _proportions_notice(ratio: float) -> str:
+    return (
+        f"The typed size is {abs(ratio - 1):.0%} {'wider' if ratio > 1 else 'narrower'} than the "
+        "picture's proportions: check the size, and that the picture shows all of the art."
+    )

@@ -34,3 +34,7 @@ class Region:
     name: str
     role: Role
     parts: tuple[Part, ...]
+
+
+DRAWN_ROLES = (Role.FOCUS, Role.SUPPORT, Role.GROUND)
+"""The roles that a designer can give."""

@@ -1,0 +1,94 @@
+"""From millions of stored samples to a working picture, averaged as light averages."""
+
+from typing import Any
+
+import numpy as np
+from numpy.typing import NDArray
+
+from framing_palette.arrays import Float32Array
+from framing_palette.picture.photographs import Ink, Photograph
+from framing_palette.picture.resampling import as_float32, resized
+
+STAND_IN_GAMMA = 2.2
+"""Stands in for the file's tone curve while pixels are averaged; even areas come out exact."""
+
+STRIP_SAMPLES = 6_000_000  # keeps each float copy under 25 MB
+
+
+def reduced(photograph: Photograph, *, max_side: int) -> tuple[Float32Array, float]:
+    """Return device values in 0..1, upright and at most `max_side` long, and the clipped share.
+
+    Pixels are averaged over exact areas, in light for grey and RGB and in ink cover for CMYK, so
+    that fine contrast neither darkens nor brightens. Transparent parts lie on white.
+
+    Parameters
+    ----------
+    photograph
+        As decoded.
+    max_side
+        Longest side of the result, in pixels; a smaller photograph keeps its size.
+
+    Returns
+    -------
+    samples
+        Shape (rows, columns, channels) without transparency, float32.
+    clipped_share
+        Share of stored pixels, 0..1, with a colour channel at either end.
+    """
+    rows, columns = photograph.samples.shape[:2]
+    scale = min(1.0, max_side / max(rows, columns))
+    out_rows, out_columns = max(1, round(rows * scale)), max(1, round(columns * scale))
+    strip_rows = max(1, STRIP_SAMPLES // (columns * photograph.samples.shape[2]))
+    strips, clipped = [], 0
+    for start in range(0, rows, strip_rows):
+        part = photograph.samples[start : start + strip_rows]
+        clipped += _clipped_pixels(part, photograph)
+        strips.append(resized(_in_light(part, photograph), part.shape[0], out_columns))
+    light = resized(np.concatenate(strips), out_rows, out_columns)
+    return upright(_from_light(light, photograph.ink), photograph.orientation), clipped / (
+        rows * columns
+    )
+
+
+def upright(samples: Float32Array, orientation: int) -> Float32Array:
+    """Return samples turned as the EXIF orientation (1 to 8) asks; any other number is 1."""
+    if orientation in (5, 6, 7, 8):
+        samples = samples.swapaxes(0, 1)
+    if orientation in (2, 3, 6, 7):
+        samples = samples[:, ::-1]
+    if orientation in (3, 4, 7, 8):
+        samples = samples[::-1]
+    return np.ascontiguousarray(samples)
+
+
+def _in_light(part: NDArray[Any], photograph: Photograph) -> Float32Array:
+    """Return a strip of samples as linear values 0..1, laid on white where transparent."""
+    values = np.clip(part.astype(np.float32) / np.float32(photograph.peak), 0, 1)
+    channels = photograph.ink.channels
+    colours = values[..., :channels]
+    light = colours if photograph.ink is Ink.CMYK else _to_light(colours)
+    if not photograph.transparent:
+        return light
+    opacity = values[..., channels:]
+    paper = np.float32(0 if photograph.ink is Ink.CMYK else 1)
+    if photograph.premultiplied:
+        restored = np.clip(colours / np.maximum(opacity, 1e-6), 0, 1)
+        light = restored if photograph.ink is Ink.CMYK else _to_light(restored)
+    return as_float32(light * opacity + paper * (1 - opacity))
+
+
+def _to_light(values: Float32Array) -> Float32Array:
+    return as_float32(np.power(values, np.float32(STAND_IN_GAMMA)))
+
+
+def _from_light(light: Float32Array, ink: Ink) -> Float32Array:
+    if ink is Ink.CMYK:
+        return light
+    return as_float32(np.power(np.clip(light, 0, 1), np.float32(1 / STAND_IN_GAMMA)))
+
+
+def _clipped_pixels(part: NDArray[Any], photograph: Photograph) -> int:
+    colours = part[..., : photograph.ink.channels]
+    if photograph.ink is Ink.CMYK:  # bare paper and full ink are ordinary there
+        return 0
+    return int(((colours <= 0) | (colours >= photograph.peak)).any(axis=-1).sum())
