@@ -7,6 +7,25 @@ shows what it measured, and a shop can move the weights by its own choices. ``de
 everything after it may import this folder.
 """
 
+from framing_palette.ranking.columns import SampleColumns, columns_of
+from framing_palette.ranking.ranks import Ranking, rank, ranking
+from framing_palette.ranking.report import rank_report, sample_report
+from framing_palette.ranking.rule import HOUSE_RULE, Limits, Rule, Weights
 from framing_palette.ranking.verdicts import Measures, RankedSample, Verdict
 
-__all__ = ["Measures", "RankedSample", "Verdict"]
+__all__ = [
+    "HOUSE_RULE",
+    "Limits",
+    "Measures",
+    "RankedSample",
+    "Ranking",
+    "Rule",
+    "SampleColumns",
+    "Verdict",
+    "Weights",
+    "columns_of",
+    "rank",
+    "rank_report",
+    "ranking",
+    "sample_report",
+]

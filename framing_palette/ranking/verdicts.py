@@ -37,6 +37,20 @@ class Measures:
     echo_region, echo_name, echo_share
         Which colour is repeated: the region (or "accent"), its plain name, its share of the
         picture.
+    echo
+        How well the colours are repeated, darker and quieter versions included, 0..1.
+    separation_chroma, separation_hue
+        C*ab difference (sample minus rim) and metric hue difference to what the sample touches.
+    vividness, brightness
+        Strength of colour for this picture (0.5 as the art's own), and lightness beyond the
+        focus's light tones, 0..1.
+    overpowering, near_miss, stray, glitter
+        Faults, 0..1: colour beyond the focus's; a hue that looks like a failed match; a strong
+        hue that the picture lacks; shine.
+    near_miss_region, near_miss_name
+        Which colour is missed.
+    softness
+        Agreement of the surface with the subject, 0..1, 0.5 when unknown.
     """
 
     echo_delta_e: float
@@ -50,6 +64,18 @@ class Measures:
     echo_region: str = ""
     echo_name: str = ""
     echo_share: float = 0.0
+    echo: float = 0.0
+    separation_chroma: float = 0.0
+    separation_hue: float = 0.0
+    vividness: float = 0.0
+    brightness: float = 0.0
+    overpowering: float = 0.0
+    near_miss: float = 0.0
+    near_miss_region: str = ""
+    near_miss_name: str = ""
+    stray: float = 0.0
+    glitter: float = 0.0
+    softness: float = 0.5
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,0 +1,86 @@
+"""Kinship: how each colour of a catalogue relates to each colour of a picture, in slices.
+
+Echo, near miss and stray hue all read the same four differences, so they are taken once, for a few
+thousand colours at a time: the slices stay in the processor's cache.
+"""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+import numpy as np
+
+from framing_palette.arrays import Float64Array
+from framing_palette.ranking.columns import SampleColumns
+from framing_palette.ranking.rule import Limits
+from framing_palette.ranking.subjects import Subject
+
+SAMPLES_AT_ONCE = 1024
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Kinship:
+    """Differences between s colours of samples (rows) and m colours of the picture (columns).
+
+    Parameters
+    ----------
+    hue
+        Metric hue difference over S_H = 1 + 0.015 (C1 C2)^(1/2), ΔE units, shape (s, m).
+    angle_cos
+        Cosine of the hue angle between the two, shape (s, m); 1 when either is neutral.
+    lightness
+        L* of the sample less that of the picture's colour, shape (s, m).
+    strength
+        Natural logarithm of the chroma ratio, softened near the neutral axis, shape (s, m).
+    chroma, target_chroma
+        C*ab, shapes (s, 1) and (1, m).
+    light
+        L* of the samples, shape (s, 1).
+    """
+
+    hue: Float64Array
+    angle_cos: Float64Array
+    lightness: Float64Array
+    strength: Float64Array
+    chroma: Float64Array
+    target_chroma: Float64Array
+    light: Float64Array
+
+
+def kinships(
+    columns: SampleColumns, subject: Subject, limits: Limits
+) -> Iterator[tuple[slice, slice, Kinship]]:
+    """Yield, block after block, which samples, which colours, and their kinship to all targets.
+
+    Parameters
+    ----------
+    columns
+        The catalogue; a block never cuts a sample in two.
+    subject
+        The picture.
+    limits
+        The rule's limits; ``echo_chroma`` softens the chroma ratio.
+    """
+    for first in range(0, len(columns), SAMPLES_AT_ONCE):
+        last = min(first + SAMPLES_AT_ONCE, len(columns))
+        end = columns.start[last] if last < len(columns) else len(columns.lab)
+        rows = slice(int(columns.start[first]), int(end))
+        yield slice(first, last), rows, kinship(columns.lab[rows], subject.target_lab, limits)
+
+
+def kinship(lab: Float64Array, target: Float64Array, limits: Limits) -> Kinship:
+    """Return the kinship of each of s colours, shape (s, 3), with each of m, shape (m, 3)."""
+    soft = limits.echo_chroma
+    chroma = np.hypot(lab[:, 1], lab[:, 2])[:, None]
+    target_chroma = np.hypot(target[:, 1], target[:, 2])[None, :]
+    product = chroma * target_chroma
+    dot = lab[:, 1:] @ target[:, 1:].T
+    gap = np.sqrt(np.maximum(2.0 * (product - dot), 0.0))
+    return Kinship(
+        hue=gap / (1.0 + 0.015 * np.sqrt(product)),
+        angle_cos=np.where(product > 1e-6, dot / np.maximum(product, 1e-6), 1.0),
+        lightness=lab[:, :1] - target[None, :, 0],
+        strength=np.log((chroma + soft) / (target_chroma + soft)),
+        chroma=chroma,
+        target_chroma=target_chroma,
+        light=lab[:, :1],
+    )

@@ -1,0 +1,95 @@
+"""The house rule: every limit and weight of the judgement, in one place.
+
+The numbers are common practice put into figures, tuned on the planted cases of
+``tests/judgement``; a shop moves the weights by its own choices (see ``taste``).
+"""
+
+from dataclasses import dataclass, field
+
+
+@dataclass(frozen=True, slots=True)
+class Limits:
+    """Where one verdict ends and another begins, and the scales of the measures.
+
+    Parameters
+    ----------
+    blend_delta_e
+        At most this ΔE00 from what it touches, a sample settles into it.
+    clash
+        A fault at or above this (0..1) is a clash; any one fault is enough.
+    echo_width
+        Family distance, in ΔE units, at which an echo has fallen to 0.61.
+    echo_darker, echo_lighter
+        What an L* unit darker or lighter than the echoed colour costs, in ΔE units.
+    echo_quieter, echo_stronger
+        What halving or doubling the chroma costs (per natural logarithm), in ΔE units.
+    echo_chroma
+        C*ab under which chroma and hue count less and less.
+    near_miss_inner, near_miss_outer
+        Hue differences (ΔE units) between which a hue is neither the same nor another one.
+    near_miss_chroma
+        C*ab from which a colour is strong enough to be a near miss.
+    strength_allowance
+        C*ab that a border may have however quiet the focus is.
+    strength_scale
+        C*ab beyond the focus that halves what is left of the patience.
+    bright_scale
+        L* units above the focus's light tones that count as one step.
+    warmth_limit
+        Difference in (a*, b*) between a pale sample and the whites of the picture at which it is
+        plainly the wrong white.
+    pale_lightness
+        L* from which a quiet colour is taken for a white.
+    """
+
+    blend_delta_e: float = 5.0
+    clash: float = 0.5
+    echo_width: float = 11.0
+    echo_darker: float = 0.35
+    echo_lighter: float = 0.9
+    echo_quieter: float = 7.0
+    echo_stronger: float = 14.0
+    echo_chroma: float = 10.0
+    near_miss_inner: float = 4.0
+    near_miss_outer: float = 22.0
+    near_miss_chroma: float = 28.0
+    strength_allowance: float = 18.0
+    strength_scale: float = 22.0
+    bright_scale: float = 8.0
+    warmth_limit: float = 9.0
+    pale_lightness: float = 80.0
+
+
+@dataclass(frozen=True, slots=True)
+class Weights:
+    """What each quality (0..1) adds to, and each fault (0..1) takes from, a sample's merit.
+
+    Merit is a log-odds: one unit more doubles to triples the odds of being preferred.
+    """
+
+    echo: float = 4.0
+    cover: float = 0.6
+    harmony: float = 0.5
+    texture: float = 1.2
+    softness: float = 0.6
+    depth: float = 0.8
+    vivid: float = -3.0
+    bright: float = -1.2
+    pull: float = -0.4
+    warmth: float = -2.5
+    near_miss: float = -2.5
+    stray: float = -2.0
+    glitter: float = -1.2
+    base: float = -1.5
+
+
+@dataclass(frozen=True, slots=True)
+class Rule:
+    """Limits and weights together; the house rule unless a shop has taught its own."""
+
+    limits: Limits = field(default_factory=Limits)
+    weights: Weights = field(default_factory=Weights)
+    clash_ceiling: float = 0.35  # scores of clashes lie below, all others above
+
+
+HOUSE_RULE = Rule()

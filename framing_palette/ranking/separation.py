@@ -1,0 +1,46 @@
+"""Separation: how far a sample stands from what it will touch."""
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from framing_palette.arrays import Float64Array
+from framing_palette.colour import delta_e_2000_matrix
+from framing_palette.ranking.columns import SampleColumns
+from framing_palette.ranking.subjects import Subject
+
+OWN_SIDE = 0.7  # a border is seen against what it touches more than the reverse
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Separation:
+    """Differences between n samples and what they touch, each of shape (n,)."""
+
+    delta_e: Float64Array
+    lightness: Float64Array  # L*, sample less what it touches
+    chroma: Float64Array  # C*ab, sample less what it touches
+    hue: Float64Array  # metric hue difference, never negative
+
+
+def separation(columns: SampleColumns, subject: Subject) -> Separation:
+    """Return the separation of every sample.
+
+    ``delta_e`` compares palette with palette: each of the sample's colours with its nearest
+    neighbour across the edge, and the reverse, so that a sample equal to the rim has 0.
+    """
+    matrix = np.asarray(delta_e_2000_matrix(columns.lab, subject.rim_lab))
+    own = columns.per_sample(matrix.min(axis=1))
+    if len(columns):
+        other = np.minimum.reduceat(matrix, columns.start, axis=0) @ subject.rim_share
+    else:
+        other = own
+    rim = subject.rim_share @ subject.rim_lab
+    mean = columns.mean_lab
+    chroma, rim_chroma = np.hypot(mean[:, 1], mean[:, 2]), float(np.hypot(rim[1], rim[2]))
+    dot = mean[:, 1:] @ rim[1:]
+    return Separation(
+        delta_e=OWN_SIDE * own + (1.0 - OWN_SIDE) * other,
+        lightness=mean[:, 0] - rim[0],
+        chroma=chroma - rim_chroma,
+        hue=np.sqrt(np.maximum(2.0 * (chroma * rim_chroma - dot), 0.0)),
+    )

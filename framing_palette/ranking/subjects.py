@@ -1,0 +1,194 @@
+"""The subject: what the ranking needs of a picture's findings, as arrays and a few levels."""
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from math import isnan
+from typing import Protocol
+
+import numpy as np
+
+from framing_palette.arrays import Float64Array
+from framing_palette.picture import Findings, PaletteColour, RegionFinding, Role, Texture
+
+Lab = tuple[float, float, float]
+
+ROLE_IMPORTANCE = {  # principle 4: the place and the accent count more than the area
+    Role.FOCUS: 1.0,
+    Role.SUPPORT: 0.95,
+    Role.GROUND: 0.85,
+    Role.RIM: 0.85,
+    Role.WHOLE: 0.88,
+}
+ACCENT_IMPORTANCE = 1.0
+FAINT_SHARE = 0.004  # a palette colour of this share of the picture counts half
+PAPER_WHITE_AB = (0.3, 3.0)  # a natural paper white, the guess when the art shows no white
+LEAST_STRENGTH = 3.0  # ΔE00; a focus weaker than this cannot be told from its surroundings
+
+
+class ColourShare(Protocol):
+    """Anything with a colour and its share: a palette colour or a sample's colour."""
+
+    @property
+    def lab(self) -> Lab: ...  # noqa: D102
+    @property
+    def share(self) -> float: ...  # noqa: D102
+
+
+@dataclass(frozen=True, slots=True)
+class Target:
+    """A colour of the picture that a sample can repeat."""
+
+    lab: Lab
+    share: float  # of the picture
+    region: str  # the region's name, or "accent"
+    name: str
+    importance: float
+    role: Role | None  # None for an accent
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Subject:
+    """The picture as the ranking sees it.
+
+    Parameters
+    ----------
+    targets
+        The colours that may be echoed, m of them.
+    target_lab, target_importance
+        Shape (m, 3) and (m,): the same as arrays.
+    art_lab, art_share
+        The palette of the whole picture.
+    rim_lab, rim_share
+        What the sample touches.
+    mean_lab, focus_strength
+        The unit and zero of pull.
+    focus_chroma, focus_light
+        C*ab and L* that nine tenths of the focus stay under.
+    art_chroma
+        95th percentile of C*ab over the art.
+    white_ab
+        (a*, b*) of the picture's whites.
+    softness
+        0 crisp to 1 soft.
+    texture
+        Of what the eye rests on.
+    """
+
+    targets: tuple[Target, ...]
+    target_lab: Float64Array
+    target_importance: Float64Array
+    art_lab: Float64Array
+    art_share: Float64Array
+    rim_lab: Float64Array
+    rim_share: Float64Array
+    mean_lab: Lab
+    focus_strength: float
+    focus_chroma: float
+    focus_light: float
+    art_chroma: float
+    white_ab: tuple[float, float]
+    softness: float
+    texture: Texture
+
+
+def subject_of(findings: Findings, touching: Sequence[ColourShare] | None = None) -> Subject:
+    """Return the subject of a reading.
+
+    Parameters
+    ----------
+    findings
+        The reading of the picture.
+    touching
+        The colours of a neighbouring layer, when the sample will not touch the picture's rim.
+    """
+    targets = tuple(_targets(findings))
+    art_lab, art_share = _palette(findings.whole.colours)
+    rim_lab, rim_share = _palette(touching or findings.rim.colours)
+    focus = findings.by_role(Role.FOCUS) or (findings.whole,)
+    levels = _focus_colours(focus)
+    return Subject(
+        targets=targets,
+        target_lab=np.array([target.lab for target in targets], dtype=np.float64),
+        target_importance=np.array([target.importance for target in targets]),
+        art_lab=art_lab,
+        art_share=art_share,
+        rim_lab=rim_lab,
+        rim_share=rim_share,
+        mean_lab=findings.mean_lab,
+        focus_strength=max(findings.focus_strength, LEAST_STRENGTH),
+        focus_chroma=_upper([np.hypot(lab[1], lab[2]) for lab, _ in levels], levels),
+        focus_light=_upper([lab[0] for lab, _ in levels], levels),
+        art_chroma=findings.chroma_range[1],
+        white_ab=_white_ab(art_lab, art_share),
+        softness=_softness(findings),
+        texture=focus[0].texture,
+    )
+
+
+def _targets(findings: Findings) -> Iterable[Target]:
+    for region in findings.regions:
+        for colour in region.colours:
+            share = colour.share * region.share
+            weight = ROLE_IMPORTANCE[region.role] * share / (share + FAINT_SHARE)
+            yield Target(colour.lab, share, region.name, colour.name, weight, region.role)
+    for accent in findings.accents:
+        weight = ACCENT_IMPORTANCE * (0.6 + 0.4 * accent.strength)
+        yield Target(accent.lab, accent.share, "accent", accent.name, weight, None)
+
+
+def _palette(colours: Sequence[ColourShare]) -> tuple[Float64Array, Float64Array]:
+    lab = np.array([colour.lab for colour in colours], dtype=np.float64).reshape(-1, 3)
+    share = np.array([max(colour.share, 0.0) for colour in colours], dtype=np.float64)
+    total = share.sum()
+    return lab, share / total if total > 0 else np.full(len(share), 1 / max(len(share), 1))
+
+
+def _focus_colours(focus: Sequence[RegionFinding]) -> list[tuple[Lab, float]]:
+    """Return the colours and accents of the focus with their shares of the picture."""
+    levels = [(c.lab, c.share * region.share) for region in focus for c in region.colours]
+    return levels + [(a.lab, a.share) for region in focus for a in region.accents]
+
+
+def _upper(values: Sequence[float], levels: Sequence[tuple[Lab, float]]) -> float:
+    """Return the value that nine tenths of the focus, by area, stay under."""
+    order = np.argsort(values)
+    share = np.array([levels[index][1] for index in order])
+    reached = np.cumsum(share) >= 0.9 * share.sum() - 1e-12
+    return float(np.asarray(values)[order][int(np.argmax(reached))])
+
+
+def _white_ab(lab: Float64Array, share: Float64Array) -> tuple[float, float]:
+    """Return the cast of the picture's whites, leaning on paper white where there are few."""
+    chroma = np.hypot(lab[:, 1], lab[:, 2])
+    lightness = np.clip((lab[:, 0] - 55.0) / 30.0, 0.0, 1.0)
+    weight = share * lightness * np.clip((30.0 - chroma) / 12.0, 0.0, 1.0)
+    prior = 0.05
+    total = weight.sum() + prior
+    cast = (weight @ lab[:, 1:] + prior * _prior_ab(lab, share)) / total
+    return float(cast[0]), float(cast[1])
+
+
+def _prior_ab(lab: Float64Array, share: Float64Array) -> Float64Array:
+    """Return the guess for a picture without whites: paper white, or grey for a grey picture."""
+    mean_chroma = float(share @ np.hypot(lab[:, 1], lab[:, 2]))
+    return np.array(PAPER_WHITE_AB) * min(1.0, mean_chroma / 6.0)
+
+
+def _softness(findings: Findings) -> float:
+    """Return how soft the subject is: low contrast in lightness and in its fine texture."""
+    low, high = findings.lightness_range
+    broad = 1.0 - min(1.0, max(0.0, (high - low) / 90.0))
+    bands = [band for band in findings.whole.texture.lightness_contrast[:3] if not isnan(band)]
+    if not bands:
+        return broad
+    fine = 1.0 - min(1.0, sum(bands) / len(bands) / 8.0)
+    return 0.6 * broad + 0.4 * fine
+
+
+def named(colour: PaletteColour | Target) -> str:
+    """Return the plain name of a colour of the picture."""
+    if colour.name:
+        return colour.name
+    from framing_palette.colour import plain_name
+
+    return plain_name(np.array(colour.lab))

@@ -1,0 +1,23 @@
+"""Warmth of whites: a cold white beside cream paper, a yellow cream beside a cold photograph."""
+
+import numpy as np
+
+from framing_palette.arrays import Float64Array
+from framing_palette.ranking.ramps import rise
+from framing_palette.ranking.rule import Limits
+from framing_palette.ranking.subjects import Subject
+
+
+def warmth_mismatch(lab: Float64Array, subject: Subject, limits: Limits) -> Float64Array:
+    """Return how far each pale colour is from the picture's whites, in (a*, b*) units, shape (k,).
+
+    The nearest of the picture's own light colours counts when it is nearer than its white, so that
+    a pale pink which the picture uses is no wrong white. Zero for colours that are not pale.
+    """
+    light = subject.art_lab[subject.art_lab[:, 0] > limits.pale_lightness - 10.0][:, 1:]
+    whites = np.vstack([np.array([subject.white_ab]), light])
+    gap = lab[:, None, 1:] - whites[None, :, :]
+    distance = np.hypot(gap[..., 0], gap[..., 1]).min(axis=1)
+    return np.asarray(
+        distance * rise(lab[:, 0], limits.pale_lightness - 10.0, limits.pale_lightness)
+    )
