@@ -106,7 +106,7 @@ def millimetres_from_text(
 
 
 def _plain_characters(text: str) -> str:
-    """Return ``text`` in lower case with one kind of quote, dash, slash and space; empty when overlong."""
+    """Return ``text`` in lower case with one kind of quote, dash and slash; empty when overlong."""
     if len(text) > LONGEST_TEXT:
         return ""
     spelled = "".join(_spelled_fraction(character) for character in text)

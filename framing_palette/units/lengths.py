@@ -91,7 +91,7 @@ class Length:
         return f"{remark}{self.figures(unit, denominator, decimals=decimals)} {unit}"
 
     def figures(self, unit: LengthUnit, denominator: int = 32, *, decimals: int = 1) -> str:
-        """Return the rounded figures alone, as ``16 3/8``; whoever prints them must state the rounding."""
+        """Return the rounded figures alone, as ``16 3/8``; the page must state the rounding."""
         return figures_from_millimetres(self.mm, unit, denominator, decimals)
 
     def is_shown_exactly(
@@ -108,7 +108,7 @@ class Length:
         decimals: int = 1,
         way: RoundingWay = "nearest",
     ) -> "Length":
-        """Return the length moved onto the steps that ``show`` can write; a half goes away from zero."""
+        """Move the length onto the steps that ``show`` writes; a half goes away from zero."""
         step = smallest_step_mm(unit, denominator, decimals)
         steps = self.mm / step
         if way == "down":

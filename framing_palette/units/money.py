@@ -102,7 +102,7 @@ class Money:
         return Money(_CONTEXT.subtract(self.amount, self._alike(other)), self.currency)
 
     def __neg__(self) -> "Money":
-        return Money(-self.amount, self.currency)
+        return Money(self.amount.copy_negate(), self.currency)
 
     def __bool__(self) -> bool:
         return bool(self.amount)
@@ -115,7 +115,7 @@ class Money:
 
 
 def _decimal_from_text(text: str, field: str) -> Decimal:
-    """Read a plain decimal number; no exponent, no thousands separator, a comma only before cents."""
+    """Read a plain decimal number: no exponent, no thousands, a comma only before cents."""
     body = text.strip()
     plain = body.replace(",", ".") if body.count(",") + body.count(".") == 1 else body
     digits = plain.removeprefix("-").replace(".", "", 1)

@@ -30,10 +30,10 @@ def run(arguments: argparse.Namespace) -> None:
     FramingPaletteError
         When the design or the catalogue cannot be used.
     """
-    from framing_palette.design import read_design_file, size_report
+    from framing_palette.design import read_size_report
 
     catalogue = read_catalogue(arguments.catalog) if arguments.catalog else None
-    report = size_report(read_design_file(arguments.design, catalogue=catalogue))
+    report = read_size_report(arguments.design, catalogue)
     if arguments.json:
         print_json(report)
     else:

@@ -1,0 +1,67 @@
+"""Whether every hidden edge is held: enough of each layer must run under the one above it."""
+
+from itertools import pairwise
+
+from framing_palette.catalogue import Kind
+from framing_palette.design.designs import Design
+from framing_palette.design.layers import said
+from framing_palette.design.size_parts import LayerSize
+from framing_palette.design.stacks import Stack
+from framing_palette.errors import FieldError
+from framing_palette.units import ZERO
+
+
+def check_holds(stack: Stack, layers: tuple[LayerSize, ...]) -> None:
+    """Refuse a design in which a layer, a strip or the art would not be held.
+
+    A liner holds by its rabbet like a moulding, so that the hidden overlap is not asked of what
+    lies in it.
+
+    Raises
+    ------
+    FieldError
+        Naming the layer.
+    """
+    for number, (size, above) in enumerate(pairwise(layers), start=1):
+        if above.layer.kind is not Kind.LINER:
+            _check_hidden(stack.design, f"layer {number}", size)
+    _check_bridge(stack, layers)
+    _check_liner(stack, layers)
+
+
+def _check_hidden(design: Design, name: str, size: LayerSize) -> None:
+    for side, hidden in size.hidden.named if size.hidden else ():
+        if hidden < design.hidden_overlap:
+            wanted = (
+                f"at least {said(design.hidden_overlap)} must run under the layer above; "
+                "widen its borders there"
+            )
+            raise FieldError(f"{name} hidden part, {side}", got=said(hidden), wanted=wanted)
+
+
+def _check_bridge(stack: Stack, layers: tuple[LayerSize, ...]) -> None:
+    """Refuse openings so near that the hidden parts of two strips would meet between them."""
+    bridge = stack.narrowest_bridge()
+    if bridge is None:
+        return
+    for number, size in enumerate(layers, start=1):
+        if not (size.layer.is_fillet and size.hidden):
+            continue
+        both = max(size.hidden.horizontal, size.hidden.vertical)
+        if both > bridge:
+            wanted = f"the hidden strips of layer {number} need {said(both)} between two openings"
+            raise FieldError("arrangement gap", got=said(bridge), wanted=wanted)
+
+
+def _check_liner(stack: Stack, layers: tuple[LayerSize, ...]) -> None:
+    liner = layers[-1].layer
+    if liner.kind is not Kind.LINER or liner.rabbet_width is None:
+        return
+    if 2 * liner.rabbet_width <= stack.design.allowance:
+        wanted = f"it must hide more than half the play of {said(stack.design.allowance)}"
+        field = f"layer {len(layers)} rabbet_width"
+        raise FieldError(field, got=said(liner.rabbet_width), wanted=wanted)
+    if len(layers) == 1 and stack.overlap > liner.rabbet_width - stack.design.allowance / 2:
+        room = max(ZERO, liner.rabbet_width - stack.design.allowance / 2)
+        wanted = f"the liner's rabbet has room for {said(room)} on each side"
+        raise FieldError("art overlap", got=said(stack.overlap), wanted=wanted)
