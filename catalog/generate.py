@@ -1,6 +1,7 @@
 """Make the invented catalogue again: `python catalog/generate.py`.
 
-Needs numpy, scipy, pillow and colour-science. The same tables give the same files; nothing here is read by the program itself.
+Needs numpy, scipy, pillow and colour-science. The same tables give the same files; nothing here is
+read by the program itself.
 """
 
 import csv
@@ -11,8 +12,11 @@ import numpy as np
 from PIL import Image
 
 sys.path.insert(0, str(Path(__file__).parent))
+sys.path.insert(0, str(Path(__file__).parent.parent))
 
 from generator import package, painting, profiles, rows, spectra, tiles
+
+from framing_palette.catalogue.sample_rows import SAMPLE_COLUMNS
 
 HERE = Path(__file__).parent
 
@@ -92,10 +96,10 @@ def main() -> None:
         if line.kind != "mat":
             points = front(line, row)
             sections += [[line.code, i, f"{x:g}", f"{h:g}"] for i, (x, h) in enumerate(points, 1)]
-        samples.append([package.cell(row.get(name, "")) for name in package.SAMPLE_COLUMNS])
+        samples.append([package.cell(row.get(name, "")) for name in SAMPLE_COLUMNS])
     for name in tiles.RELIEF_TILES:
         write_tile(f"{name}.png", tiles.draw_relief(name))
-    write_csv("samples.csv", package.SAMPLE_COLUMNS, samples)
+    write_csv("samples.csv", SAMPLE_COLUMNS, samples)
     write_csv("colours.csv", ("code", "share", "L", "a", "b"), colours)
     nanometres = tuple(f"nm{nm}" for nm in spectra.WAVELENGTHS_NM)
     write_csv("spectra.csv", ("code", "colour", *nanometres), reflectances)

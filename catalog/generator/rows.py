@@ -121,7 +121,8 @@ def _wood_fillet(line: Line) -> dict[str, str | float | int]:
         "material": "aluminium" if metal else _timber(line),
         "density_kg_m3": 2700 if metal else DENSITY[species],
         "face_mm": pick(line.code, "face", (5, 6, 7, 8, 10)),
-        "thickness_mm": (thickness := pick(line.code, "thick", (4.5, 5.5, 6.5, 7.5))), "bevel_mm": 0,
+        "thickness_mm": (thickness := pick(line.code, "thick", (4.5, 5.5, 6.5, 7.5))),
+        "bevel_mm": 0,
         # The tail that lies under the mat: 7 mm wide, 1.2 mm thick, beside the face.
         "rabbet_width_mm": 7, "rabbet_depth_mm": round(thickness - 1.2, 2),
         "stick_mm": 2440, "join": pick(line.code, "join", ("mitre", "mitre", "butt")),

@@ -7,6 +7,11 @@ touched only in ``*_files`` modules and ``store``. ``ranking`` and everything af
 this folder.
 """
 
+from framing_palette.catalogue.catalogue_files import (
+    read_catalogue_folder,
+    write_catalogue_folder,
+)
+from framing_palette.catalogue.problems import CellProblem
 from framing_palette.catalogue.samples import (
     Catalogue,
     Finish,
@@ -20,6 +25,7 @@ from framing_palette.catalogue.samples import (
 
 __all__ = [
     "Catalogue",
+    "CellProblem",
     "Finish",
     "Kind",
     "PriceBasis",
@@ -27,4 +33,6 @@ __all__ = [
     "Sample",
     "SampleColour",
     "Surface",
+    "read_catalogue_folder",
+    "write_catalogue_folder",
 ]

@@ -1,0 +1,306 @@
+"""Catalogue folders: read with all their problems at once, and written so that nothing is lost."""
+
+import json
+from collections import defaultdict
+from collections.abc import Callable, Iterator, Sequence
+from difflib import get_close_matches
+from pathlib import Path
+from typing import TypeVar
+
+from framing_palette.catalogue.cells import RowReader
+from framing_palette.catalogue.joining import FactsBySample
+from framing_palette.catalogue.package_description import describe_package
+from framing_palette.catalogue.palette_rows import (
+    COLOUR_COLUMNS,
+    PROFILE_COLUMNS,
+    SPECTRUM_COLUMNS,
+    ColourRow,
+    PointRow,
+    SpectrumRow,
+    colour_cells,
+    profile_cells,
+    read_colour_row,
+    read_point_row,
+    read_spectrum_row,
+    spectrum_cells,
+)
+from framing_palette.catalogue.problems import CellProblem, ProblemList
+from framing_palette.catalogue.sample_rows import (
+    REQUIRED_SAMPLE_COLUMNS,
+    SAMPLE_COLUMNS,
+    read_sample_row,
+    sample_cells,
+)
+from framing_palette.catalogue.samples import Catalogue, Sample
+from framing_palette.catalogue.table_files import open_table, write_table
+from framing_palette.errors import CatalogueError, OutputError
+
+CodedRow = TypeVar("CodedRow", SpectrumRow, PointRow)
+
+
+def read_catalogue_folder(folder: Path) -> tuple[Catalogue, tuple[CellProblem, ...]]:
+    """Return the good samples of a catalogue folder, and everything that is wrong with it.
+
+    A row with a bad cell is left out, whole; a bad spectrum or cross-section only leaves that one
+    fact unknown.
+
+    Parameters
+    ----------
+    folder
+        Holds samples.csv and colours.csv, and if there are any, spectra.csv, profiles.csv and
+        textures/.
+
+    Returns
+    -------
+    The samples in the order of samples.csv, and the problems in the order of the files.
+
+    Raises
+    ------
+    CatalogueError
+        When nothing can be used: no such folder, no samples.csv, a needed column is missing, or
+        not one row is good.
+    """
+    problems = ProblemList()
+    names = _file_names(folder)
+    samples = _read_samples(folder, names, problems)
+    bad_colours, colours = _read_colours(folder, names, samples, problems)
+    spectra = _read_spectra(folder, names, samples, problems)
+    points = _read_points(folder, names, samples, problems)
+    textures = _file_names(folder / names["textures"]) if "textures" in names else {}
+    joined = FactsBySample(colours, spectra, points, textures, problems)
+    whole = tuple(
+        joined.complete(sample, number)
+        for code, (sample, number) in samples.items()
+        if code not in bad_colours
+    )
+    if not whole:
+        first = next((str(p) for p in problems if not p.is_notice), "samples.csv has no rows.")
+        raise CatalogueError(
+            folder, problem="holds no usable sample", todo=f"put this right first: {first[:-1]}"
+        )
+    where = str(folder / names["textures"]) if "textures" in names else ""
+    return Catalogue(whole, where, _package_name(folder, names, problems)), problems.told()
+
+
+def write_catalogue_folder(
+    folder: Path, catalogue: Catalogue, *, title: str = "", description: str = ""
+) -> None:
+    """Write a catalogue as a folder that reads back exactly; textures are not copied.
+
+    Raises
+    ------
+    OutputError
+        When the folder cannot be written.
+    """
+    try:
+        folder.mkdir(parents=True, exist_ok=True)
+    except OSError as error:
+        raise OutputError(
+            folder, problem=f"cannot be made ({error.strerror})", todo="choose another folder"
+        ) from error
+    samples = catalogue.samples
+    with_spectra = any(colour.spectrum for sample in samples for colour in sample.colours)
+    with_profiles = any(sample.profile for sample in samples)
+    write_table(folder / "samples.csv", SAMPLE_COLUMNS, map(sample_cells, samples))
+    write_table(folder / "colours.csv", COLOUR_COLUMNS, _all(colour_cells, samples))
+    if with_spectra:
+        write_table(folder / "spectra.csv", SPECTRUM_COLUMNS, _all(spectrum_cells, samples))
+    if with_profiles:
+        write_table(folder / "profiles.csv", PROFILE_COLUMNS, _all(profile_cells, samples))
+    package = describe_package(
+        name=_slug(catalogue.name) or "sample-catalogue",
+        title=title or catalogue.name or "Framing samples",
+        description=description or "Framing samples; an empty cell is unknown.",
+        with_spectra=with_spectra,
+        with_profiles=with_profiles,
+    )
+    path = folder / "datapackage.json"
+    try:
+        path.write_text(json.dumps(package, indent=1) + "\n", encoding="utf-8")
+    except OSError as error:
+        raise OutputError(
+            path, problem=f"cannot be written ({error.strerror})", todo="choose another folder"
+        ) from error
+
+
+def _file_names(folder: Path) -> dict[str, str]:
+    """Return the names in a folder by their lower-case form."""
+    try:
+        return {name.lower(): name for name in sorted(entry.name for entry in folder.iterdir())}
+    except FileNotFoundError as error:
+        raise CatalogueError(
+            folder, problem="is not there", todo="name a folder that holds samples.csv"
+        ) from error
+    except OSError as error:
+        raise CatalogueError(
+            folder,
+            problem=f"cannot be read as a folder ({error.strerror})",
+            todo="name a folder that holds samples.csv",
+        ) from error
+
+
+def _rows_of(
+    folder: Path, name: str, problems: ProblemList, required: Sequence[str], known: Sequence[str]
+) -> Iterator[RowReader]:
+    """Return the rows of a table after its header has passed."""
+    path = folder / name
+    header, rows = open_table(path, problems)
+    _check_header(path, header, problems, required, known)
+    for row in rows:
+        yield RowReader(row, name, problems)
+
+
+def _check_header(
+    path: Path,
+    header: Sequence[str],
+    problems: ProblemList,
+    required: Sequence[str],
+    known: Sequence[str],
+) -> None:
+    missing = [column for column in required if column.lower() not in header]
+    if missing:
+        raise CatalogueError(
+            path,
+            problem=f"has no column {' and no column '.join(missing)}",
+            todo=f"its first row must name at least {', '.join(required)}",
+        )
+    usual = {column.lower(): column for column in known}
+    for column in header:
+        if column and column not in usual:
+            near = get_close_matches(column, usual, n=1)
+            hint = f"; is {usual[near[0]]} meant" if near else ""
+            reason = f"the column is not known and is not read{hint}"
+            problems.add(CellProblem(path.name, 1, column, reason, is_notice=True))
+
+
+def _read_samples(
+    folder: Path, names: dict[str, str], problems: ProblemList
+) -> dict[str, tuple[Sample, int]]:
+    """Return the good samples and their row numbers by code."""
+    name = _needed(folder, names, "samples.csv")
+    samples: dict[str, tuple[Sample, int]] = {}
+    rows = _rows_of(folder, name, problems, REQUIRED_SAMPLE_COLUMNS, SAMPLE_COLUMNS)
+    for row in rows:
+        sample = read_sample_row(row)
+        if sample is None:
+            continue
+        if sample.code in samples:
+            first = samples[sample.code][1]
+            row.tell("code", f"{sample.code} stands in row {first} already; this row is left out")
+        else:
+            samples[sample.code] = (sample, row.row.number)
+    return samples
+
+
+def _read_colours(
+    folder: Path,
+    names: dict[str, str],
+    samples: dict[str, tuple[Sample, int]],
+    problems: ProblemList,
+) -> tuple[frozenset[str], dict[str, list[ColourRow]]]:
+    """Return the codes with a bad colour, and the colours by code in the order of the file."""
+    name = _needed(folder, names, "colours.csv")
+    bad: set[str] = set()
+    colours: dict[str, list[ColourRow]] = defaultdict(list)
+    for row in _rows_of(folder, name, problems, ("code", "L", "a", "b"), COLOUR_COLUMNS):
+        read = read_colour_row(row)
+        if read is None:
+            bad.add(row.text("code"))
+        elif read.code in samples:
+            colours[read.code].append(read)
+        else:
+            row.tell("code", _unknown_code(read.code), is_notice=True)
+    return frozenset(bad), colours
+
+
+def _read_spectra(
+    folder: Path,
+    names: dict[str, str],
+    samples: dict[str, tuple[Sample, int]],
+    problems: ProblemList,
+) -> dict[str, dict[int, tuple[float, ...]]]:
+    spectra: dict[str, dict[int, tuple[float, ...]]] = defaultdict(dict)
+    found = _optional_rows(folder, names, "spectra.csv", problems, SPECTRUM_COLUMNS)
+    for row, read in _good(found, read_spectrum_row, samples):
+        if read.colour in spectra[read.code]:
+            row.tell("colour", f"{read.code} has a spectrum for colour {read.colour} already")
+        else:
+            spectra[read.code][read.colour] = read.reflectance
+    return spectra
+
+
+def _read_points(
+    folder: Path,
+    names: dict[str, str],
+    samples: dict[str, tuple[Sample, int]],
+    problems: ProblemList,
+) -> dict[str, list[PointRow]]:
+    points: dict[str, list[PointRow]] = defaultdict(list)
+    found = _optional_rows(folder, names, "profiles.csv", problems, PROFILE_COLUMNS)
+    for _, read in _good(found, read_point_row, samples):
+        points[read.code].append(read)
+    return points
+
+
+def _good(
+    rows: Iterator[RowReader],
+    reader: Callable[[RowReader], CodedRow | None],
+    samples: dict[str, tuple[Sample, int]],
+) -> Iterator[tuple[RowReader, CodedRow]]:
+    """Return the rows that can be read and belong to a sample."""
+    for row in rows:
+        read = reader(row)
+        if read is None:
+            continue
+        if read.code in samples:
+            yield row, read
+        else:
+            row.tell("code", _unknown_code(read.code), is_notice=True)
+
+
+def _optional_rows(
+    folder: Path, names: dict[str, str], name: str, problems: ProblemList, columns: Sequence[str]
+) -> Iterator[RowReader]:
+    if name in names:
+        yield from _rows_of(folder, names[name], problems, columns[:1], columns)
+
+
+def _unknown_code(code: str) -> str:
+    return f"{code} is no usable sample of samples.csv; this row is left out"
+
+
+def _needed(folder: Path, names: dict[str, str], name: str) -> str:
+    if name not in names:
+        raise CatalogueError(
+            folder,
+            problem=f"has no {name}",
+            todo="a catalogue folder holds samples.csv and colours.csv",
+        )
+    return names[name]
+
+
+def _package_name(folder: Path, names: dict[str, str], problems: ProblemList) -> str:
+    """Return the title in datapackage.json, or the folder's name."""
+    if "datapackage.json" not in names:
+        return folder.resolve().name
+    path = folder / names["datapackage.json"]
+    try:
+        package = json.loads(path.read_text(encoding="utf-8-sig"))
+        return str(package.get("title") or package.get("name") or folder.resolve().name)
+    except (OSError, ValueError, AttributeError):
+        reason = "is not readable JSON; the tables are read without it"
+        problems.add(CellProblem(path.name, None, "", reason, is_notice=True))
+        return folder.resolve().name
+
+
+def _all(
+    cells: Callable[[Sample], Iterator[tuple[str, ...]]], samples: Sequence[Sample]
+) -> Iterator[tuple[str, ...]]:
+    for sample in samples:
+        yield from cells(sample)
+
+
+def _slug(text: str) -> str:
+    """Return text as lower-case words joined by hyphens."""
+    words = "".join(c if c.isascii() and c.isalnum() else " " for c in text.lower()).split()
+    return "-".join(words)

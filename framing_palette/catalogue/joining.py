@@ -1,0 +1,61 @@
+"""Joining: what the tables of a folder say about one sample, put together."""
+
+from dataclasses import dataclass, replace
+
+from framing_palette.catalogue.palette_rows import ColourRow, PointRow, colours_of, profile_of
+from framing_palette.catalogue.problems import CellProblem, ProblemList
+from framing_palette.catalogue.samples import Sample
+
+
+@dataclass(frozen=True, slots=True)
+class FactsBySample:
+    """What the other tables of a folder say about the samples, by code.
+
+    Parameters
+    ----------
+    colours, points
+        Rows of colours.csv and profiles.csv in the order of the file.
+    spectra
+        Reflectances by the place of the colour among the sample's colours, from 1.
+    textures
+        Names in the folder textures by their lower-case form.
+    problems
+        Where remarks are told.
+    """
+
+    colours: dict[str, list[ColourRow]]
+    spectra: dict[str, dict[int, tuple[float, ...]]]
+    points: dict[str, list[PointRow]]
+    textures: dict[str, str]
+    problems: ProblemList
+
+    def complete(self, sample: Sample, number: int) -> Sample:
+        """Return a sample with its colours, cross-section and texture."""
+        code = sample.code
+        colours, remark = colours_of(self.colours.get(code, []), self.spectra.get(code, {}))
+        if not colours:
+            remark = "has no row in colours.csv; it can be built with but not ranked"
+        if remark:
+            self._notice("samples.csv", number, "code", f"{code} {remark}")
+        profile = None
+        if code in self.points:
+            profile, reason = profile_of(self.points[code])
+            if reason:
+                first = self.points[code][0].number
+                self.problems.add(CellProblem("profiles.csv", first, "x_mm", f"{code}: {reason}"))
+        texture = self._texture(sample, number)
+        return replace(sample, colours=colours, profile=profile, texture_file=texture)
+
+    def _texture(self, sample: Sample, number: int) -> str:
+        wanted = sample.texture_file or f"{sample.code}.png"
+        found = self.textures.get(wanted.lower(), "")
+        if found and found != wanted:
+            reason = f"the picture is called {found}, not {wanted}; used all the same"
+            self._notice("samples.csv", number, "texture", reason)
+        if not found and sample.texture_file:
+            reason = f"textures/{wanted} is not there; the surface stays unknown"
+            self._notice("samples.csv", number, "texture", reason)
+        return found
+
+    def _notice(self, file: str, row: int, column: str, reason: str) -> None:
+        self.problems.add(CellProblem(file, row, column, reason, is_notice=True))

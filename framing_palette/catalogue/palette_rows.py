@@ -1,0 +1,183 @@
+"""Palette rows: the colours, reflectances and cross-sections that belong to the samples."""
+
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass
+from itertools import pairwise
+
+from framing_palette.catalogue.cells import RowReader, number_text
+from framing_palette.catalogue.samples import Lab, Profile, Sample, SampleColour
+from framing_palette.catalogue.table_files import guarded
+
+COLOUR_COLUMNS = ("code", "share", "L", "a", "b")
+WAVELENGTH_COLUMNS = tuple(f"nm{nm}" for nm in range(380, 731, 10))
+SPECTRUM_COLUMNS = ("code", "colour", *WAVELENGTH_COLUMNS)
+PROFILE_COLUMNS = ("code", "order", "x_mm", "height_mm")
+SHARE_TOLERANCE = 0.02
+# A brightened paper reflects more than the light it gets at some wavelengths, because it turns
+# ultraviolet into blue; beyond this cube root of a tristimulus ratio nothing in a shop does.
+_MOST_CUBE_ROOT = 1.06
+
+
+@dataclass(frozen=True, slots=True)
+class ColourRow:
+    """One row of colours.csv; the share is None when the cell is empty."""
+
+    code: str
+    lab: Lab
+    share: float | None
+    number: int
+
+
+@dataclass(frozen=True, slots=True)
+class SpectrumRow:
+    """One row of spectra.csv; `colour` counts that sample's rows in colours.csv from 1."""
+
+    code: str
+    colour: int
+    reflectance: tuple[float, ...]
+    number: int
+
+
+@dataclass(frozen=True, slots=True)
+class PointRow:
+    """One row of profiles.csv, lengths in millimetres."""
+
+    code: str
+    order: float
+    point: tuple[float, float]
+    number: int
+
+
+def read_colour_row(row: RowReader) -> ColourRow | None:
+    """Return one colour of a sample, or None when a cell is bad or missing."""
+    before = row.problems.count
+    code = row.code()
+    lightness = row.number("l", least=0, most=100)
+    a, b = (row.number(column, least=-200, most=200) for column in ("a", "b"))
+    share = row.number("share", least=0, most=100)
+    for column, value in (("l", lightness), ("a", a), ("b", b)):
+        if value is None and not row.text(column):
+            row.tell(column, "the cell is empty but a colour needs L, a and b")
+    if row.problems.count > before or lightness is None or a is None or b is None:
+        return None
+    if not can_be_seen((lightness, a, b)):
+        row.tell("a", f"no surface has the colour {lightness:g}, {a:g}, {b:g}")
+        return None
+    return ColourRow(code, (lightness, a, b), share, row.row.number)
+
+
+def can_be_seen(lab: Lab) -> bool:
+    """Whether a surface in ordinary light can have this colour: no negative or excessive light."""
+    middle = (lab[0] + 16) / 116
+    roots = (middle + lab[1] / 500, middle, middle - lab[2] / 200)
+    return all(root - 4 / 29 >= -1e-9 and root <= _MOST_CUBE_ROOT for root in roots)
+
+
+def colours_of(
+    rows: Sequence[ColourRow], spectra: dict[int, tuple[float, ...]]
+) -> tuple[tuple[SampleColour, ...], str]:
+    """Return a sample's colours, largest share first and adding up to one, and a remark on shares.
+
+    Parameters
+    ----------
+    rows
+        In the order of the file.
+    spectra
+        Reflectance by the place of the colour in the file, from 1.
+    """
+    shares = [row.share for row in rows]
+    if any(share is None for share in shares):
+        remark = "" if len(rows) == 1 else "has no share for every colour; equal shares are used"
+        known = [1.0] * len(rows)
+    else:
+        known, remark = [share or 0.0 for share in shares], ""
+    total = sum(known)
+    if total <= 0:
+        known, total, remark = [1.0] * len(rows), float(len(rows)), "has no share above zero"
+    elif not remark and abs(total - 1) > SHARE_TOLERANCE and any(shares):
+        remark = f"has shares that add up to {total:g}; they are scaled to 1"
+    if abs(total - 1) > 1e-6:
+        known = [share / total for share in known]
+    colours = [
+        SampleColour(row.lab, share, spectra.get(place))
+        for place, (row, share) in enumerate(zip(rows, known, strict=True), 1)
+    ]
+    return tuple(sorted(colours, key=lambda colour: -colour.share)), remark
+
+
+def read_spectrum_row(row: RowReader) -> SpectrumRow | None:
+    """Return one reflectance, or None when a cell is bad or missing."""
+    before = row.problems.count
+    code = row.code()
+    colour = row.number("colour", least=1, most=1000)
+    values = [row.number(column) for column in WAVELENGTH_COLUMNS]
+    if row.problems.count > before:
+        return None
+    if any(value is None for value in values):
+        empty = next(c for c, v in zip(WAVELENGTH_COLUMNS, values, strict=True) if v is None)
+        row.tell(empty, "the cell is empty but a spectrum needs all 36 values")
+        return None
+    known = [value for value in values if value is not None]
+    reason = why_not_a_reflectance(known)
+    if reason:
+        column = WAVELENGTH_COLUMNS[known.index(max(known) if max(known) > 1 else min(known))]
+        row.tell(column, reason)
+        return None
+    return SpectrumRow(code, int(colour or 1), tuple(known), row.row.number)
+
+
+def why_not_a_reflectance(values: Sequence[float]) -> str:
+    """Return why values cannot be reflectances from 0 to 1, or an empty text when they can."""
+    if max(values) > 2:
+        return f"{max(values):g} is no reflectance; write 0 to 1, not per cent"
+    if max(values) > 1.2:
+        return f"{max(values):g} is over 100 % reflectance, more than a brightened paper gives back"
+    if min(values) < 0:
+        return f"{min(values):g} is a negative reflectance"
+    return ""
+
+
+def read_point_row(row: RowReader) -> PointRow | None:
+    """Return one point of a cross-section, or None when a cell is bad or missing."""
+    before = row.problems.count
+    code, order = row.code(), row.number("order")
+    x, height = row.length("x_mm"), row.length("height_mm")
+    if row.problems.count > before:
+        return None
+    if x is None or height is None:
+        row.tell("x_mm" if x is None else "height_mm", "the cell is empty")
+        return None
+    place = float(row.row.number) if order is None else order
+    return PointRow(code, place, (x.as_float_mm(), height.as_float_mm()), row.row.number)
+
+
+def profile_of(points: Iterable[PointRow]) -> tuple[Profile | None, str]:
+    """Return a cross-section, or None and why the points make none."""
+    line = [row.point for row in sorted(points, key=lambda row: row.order)]
+    if len(line) < 2:
+        return None, "a cross-section needs two points or more"
+    if any(right[0] < left[0] for left, right in pairwise(line)):
+        return None, "x_mm goes back; number the points from the sight edge outward"
+    return Profile(tuple(line)), ""
+
+
+def colour_cells(sample: Sample) -> Iterator[tuple[str, ...]]:
+    """Return the rows of COLOUR_COLUMNS of a sample."""
+    for colour in sample.colours:
+        figures = (number_text(value) for value in (colour.share, *colour.lab))
+        yield (guarded(sample.code), *figures)
+
+
+def spectrum_cells(sample: Sample) -> Iterator[tuple[str, ...]]:
+    """Return the rows of SPECTRUM_COLUMNS of a sample; colours without a spectrum have none."""
+    for place, colour in enumerate(sample.colours, 1):
+        if colour.spectrum is not None:
+            figures = (number_text(value) for value in colour.spectrum)
+            yield (guarded(sample.code), str(place), *figures)
+
+
+def profile_cells(sample: Sample) -> Iterator[tuple[str, ...]]:
+    """Return the rows of PROFILE_COLUMNS of a sample."""
+    if sample.profile is not None:
+        for order, (x, height) in enumerate(sample.profile.points, 1):
+            yield (guarded(sample.code), str(order), number_text(x), number_text(height))

@@ -1,0 +1,124 @@
+"""Sample rows: one row of samples.csv as a sample without colours, and the other way round."""
+
+from collections.abc import Callable
+from typing import Any
+
+from framing_palette.catalogue.cells import (
+    RowReader,
+    joined_tags,
+    length_text,
+    number_text,
+    split_tags,
+)
+from framing_palette.catalogue.samples import Finish, Kind, PriceBasis, Sample, Surface
+from framing_palette.catalogue.table_files import guarded
+
+_LENGTHS = {
+    "face_mm": "face",
+    "thickness_mm": "thickness",
+    "bevel_mm": "bevel",
+    "rabbet_width_mm": "rabbet_width",
+    "rabbet_depth_mm": "rabbet_depth",
+    "stick_mm": "stick",
+    "sheet_w_mm": "sheet_w",
+    "sheet_h_mm": "sheet_h",
+}
+SAMPLE_COLUMNS = (
+    "code",
+    "name",
+    "kind",
+    "surface",
+    "material",
+    "finish",
+    *_LENGTHS,
+    "density_kg_m3",
+    "join",
+    "texture",
+    "texture_mm_per_px",
+    "price",
+    "price_per",
+    "in_stock",
+    "conservation",
+    "collection",
+    "tags",
+)
+REQUIRED_SAMPLE_COLUMNS = ("code", "kind")
+
+
+def read_sample_row(row: RowReader) -> Sample | None:
+    """Return the sample of a row, or None when a cell is bad (the row's problems tell which)."""
+    before = row.problems.count
+    code, kind = row.code(), row.word("kind", Kind)
+    if kind is None and not row.text("kind"):
+        row.tell("kind", f"the kind is missing; write one of {', '.join(Kind)}")
+    facts: dict[str, Any] = {
+        **{name: row.length(column) for column, name in _LENGTHS.items()},
+        "surface": row.word("surface", Surface),
+        "finish": row.word("finish", Finish),
+        "material": row.text("material"),
+        "density_kg_m3": row.number("density_kg_m3", least=1, most=30_000),
+        "texture_file": _texture_name(row),
+        "texture_mm_per_px": row.number("texture_mm_per_px", least=1e-4, most=100),
+        "price": row.price("price"),
+        "price_per": row.word("price_per", PriceBasis),
+        "in_stock": row.truth("in_stock"),
+        "join": _join(row),
+        "conservation": row.text("conservation"),
+        "collection": row.text("collection"),
+        "tags": split_tags(row.text("tags")),
+    }
+    _check_rabbet(row, facts)
+    if row.problems.count > before or kind is None:
+        return None
+    return Sample(code=code, name=row.text("name") or code, kind=kind, colours=(), **facts)
+
+
+def sample_cells(sample: Sample) -> tuple[str, ...]:
+    """Return a sample as the cells of SAMPLE_COLUMNS; reading them gives the same sample."""
+    return tuple(_WRITERS[column](sample) for column in SAMPLE_COLUMNS)
+
+
+def _texture_name(row: RowReader) -> str:
+    name = row.text("texture")
+    if "/" in name or "\\" in name or name in {".", ".."}:
+        row.tell("texture", f'"{name}" is a path; name a file of the folder textures')
+        return ""
+    return name
+
+
+def _join(row: RowReader) -> str:
+    join = row.text("join").lower()
+    if join not in {"", "mitre", "butt"}:
+        row.tell("join", f'"{join}" is neither mitre nor butt')
+    return join
+
+
+def _check_rabbet(row: RowReader, facts: dict[str, Any]) -> None:
+    if row.text("kind") == Kind.WOOD_FILLET:
+        return  # its rabbet is a tail beside the face, not under it
+    face, width = facts["face"], facts["rabbet_width"]
+    if face is not None and width is not None and width >= face:
+        row.tell("rabbet_width_mm", "the rabbet is as wide as the face or wider")
+    height, depth = facts["thickness"], facts["rabbet_depth"]
+    if height is not None and depth is not None and depth > height:
+        row.tell("rabbet_depth_mm", "the rabbet is deeper than the moulding is thick")
+
+
+def _text_writer(name: str) -> Callable[[Sample], str]:
+    return lambda sample: guarded(str(getattr(sample, name) or ""))
+
+
+def _length_writer(name: str) -> Callable[[Sample], str]:
+    return lambda sample: length_text(getattr(sample, name))
+
+
+_WRITERS: dict[str, Callable[[Sample], str]] = {
+    **{column: _text_writer(column) for column in SAMPLE_COLUMNS},
+    **{column: _length_writer(name) for column, name in _LENGTHS.items()},
+    "density_kg_m3": lambda sample: number_text(sample.density_kg_m3),
+    "texture": lambda sample: guarded(sample.texture_file),
+    "texture_mm_per_px": lambda sample: number_text(sample.texture_mm_per_px),
+    "price": lambda sample: "" if sample.price is None else str(sample.price),
+    "in_stock": lambda sample: "" if sample.in_stock is None else str(sample.in_stock).lower(),
+    "tags": lambda sample: guarded(joined_tags(sample.tags)),
+}
