@@ -15,7 +15,7 @@ from framing_palette.colour.hue import chroma, hue_deg, metric_hue_difference
 
 
 def harmony(lab_d50_1: ArrayLike, lab_d50_2: ArrayLike) -> Float64Array:
-    """Return the harmony of two colours, from about -1.2 (a clash) to 1.4 (in harmony).
+    """Return the harmony of two colours; above 0 in harmony, below 0 not, about -1.3 to 1.4.
 
     Parameters
     ----------

@@ -123,7 +123,7 @@ def plain_names(lab_d50: ArrayLike) -> list[str]:
     FieldError
         When a value is not a finite number.
     """
-    lab = as_lab(lab_d50).astype(np.float64, copy=False)
+    lab = _as_list(lab_d50)
     return [
         white or _spoken(name)
         for white, name in zip(_white_names(lab), iscc_nbs_names(lab), strict=True)
@@ -145,11 +145,18 @@ def iscc_nbs_names(lab_d50: ArrayLike) -> list[str]:
     FieldError
         When a value is not a finite number.
     """
-    lab = as_lab(lab_d50)
-    if not np.isfinite(lab).all():
-        raise FieldError("A colour", got="not a finite number", wanted="measure it again")
+    lab = _as_list(lab_d50)
     names, centres = _blocks()
     return [names[nearest] for nearest in delta_e_2000_matrix(lab, centres).argmin(axis=1)]
+
+
+def _as_list(lab_d50: ArrayLike) -> Float64Array:
+    lab = as_lab(lab_d50).astype(np.float64, copy=False)
+    if lab.ndim != 2:
+        raise ShapeError(name="lab_d50", wanted="(n, 3)", got=lab.shape)
+    if not np.isfinite(lab).all():
+        raise FieldError("A colour", got="not a finite number", wanted="measure it again")
+    return lab
 
 
 def _white_names(lab: Float64Array) -> list[str]:
