@@ -1,0 +1,107 @@
+"""The art: the picture resampled into its place on the grid."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+import numpy as np
+
+from framing_palette.arrays import Float32Array
+from framing_palette.colour import lab_d50_to_linear_srgb
+from framing_palette.picture import Picture
+from framing_palette.preview.grids import Box, Grid
+from framing_palette.preview.lights import Light
+from framing_palette.preview.pieces import Piece
+from framing_palette.preview.plans import Plan, Rect
+from framing_palette.preview.sheets import level_light
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class ArtImage:
+    """A picture reduced to where it will lie, with the picture that it was made from."""
+
+    picture: Picture
+    linear: Float32Array
+
+
+STRETCH_ALLOWED = 0.02  # typed and photographed proportions may differ this much
+
+
+def linear_picture(picture: Picture) -> Float32Array:
+    """Return the picture in linear sRGB."""
+    return lab_d50_to_linear_srgb(picture.lab_d50).astype(np.float32, copy=False)
+
+
+def fitted(linear: Float32Array, rect: Rect) -> Float32Array:
+    """Return the middle of a picture cut to an art's proportions, when they differ."""
+    rows, columns = linear.shape[:2]
+    wanted, got = rect.width / rect.height, columns / rows
+    if abs(wanted / got - 1.0) <= STRETCH_ALLOWED:
+        return linear
+    if got > wanted:
+        keep = max(1, round(rows * wanted))
+        start = (columns - keep) // 2
+        return linear[:, start : start + keep]
+    keep = max(1, round(columns / wanted))
+    start = (rows - keep) // 2
+    return linear[start : start + keep]
+
+
+def placed(rect: Rect, grid: Grid) -> Box:
+    """Return the whole pixels that an art fills, at least one."""
+    top, left = round(grid.y_px(rect.top)), round(grid.x_px(rect.left))
+    bottom, right = round(grid.y_px(rect.bottom)), round(grid.x_px(rect.right))
+    return Box(top, max(bottom, top + 1), left, max(right, left + 1))
+
+
+def scaled(linear: Float32Array, box: Box) -> Float32Array:
+    """Return the picture reduced to a block's size, or as it is when it must be enlarged."""
+    import cv2
+
+    if linear.shape[0] < box.rows or linear.shape[1] < box.columns:
+        return linear
+    size = (box.columns, box.rows)
+    return np.asarray(cv2.resize(linear, size, interpolation=cv2.INTER_AREA), np.float32)
+
+
+def cut(image: Float32Array, box: Box, part: Box) -> Float32Array:
+    """Return the part of a block from an image that fills the block, enlarging as needed."""
+    import cv2
+
+    if image.shape[:2] == (box.rows, box.columns):
+        return image[part.within(box)]
+    step_x, step_y = image.shape[1] / box.columns, image.shape[0] / box.rows
+    shift_x = (part.column_0 - box.column_0 + 0.5) * step_x - 0.5
+    shift_y = (part.row_0 - box.row_0 + 0.5) * step_y - 0.5
+    to_source = np.array([[step_x, 0.0, shift_x], [0.0, step_y, shift_y]])
+    warped = cv2.warpAffine(
+        image,
+        to_source,
+        (part.columns, part.rows),
+        flags=cv2.INTER_CUBIC | cv2.WARP_INVERSE_MAP,
+        borderMode=cv2.BORDER_REPLICATE,
+    )
+    return np.maximum(np.asarray(warped, np.float32), 0.0)
+
+
+def art_pieces(
+    plan: Plan, window: int, image: Float32Array, grid: Grid, light: Light, seen: Box
+) -> Iterator[Piece]:
+    """Draw one art's part of a block, in the shade of the layers round it.
+
+    Parameters
+    ----------
+    image
+        The picture from ``scaled``.
+    """
+    box = placed(plan.arts[window], grid)
+    part = box.meet(seen)
+    if plan.layers:
+        part = part.meet(grid.around(plan.layers[0].hole(window).rect))
+    if part.empty:
+        return
+    lit = level_light(plan, window, 0, 0.0, grid, part, light)
+    linear = cut(image, box, part) * lit[..., None]
+    if not plan.layers:
+        yield Piece(part, linear)
+        return
+    yield Piece(part, linear, *grid.cover(plan.layers[0].hole(window).rect, part))

@@ -1,0 +1,44 @@
+"""Encoding: from linear light to the values of a screen, and how much a screen cannot show."""
+
+from functools import cache
+
+import numpy as np
+
+from framing_palette.arrays import Float32Array, UInt8Array
+from framing_palette.colour import linear_to_srgb
+
+_STEPS = 65536
+_SLACK = 1e-3  # rounding of a white is not a colour outside the gamut
+
+
+@cache
+def _table() -> UInt8Array:
+    linear = np.repeat((np.arange(_STEPS) / (_STEPS - 1))[:, None], 3, axis=1)
+    return np.rint(linear_to_srgb(linear)[:, 0] * 255.0).astype(np.uint8)
+
+
+def srgb_u8(linear: Float32Array) -> UInt8Array:
+    """Return 8-bit sRGB of linear sRGB, clipped channel by channel.
+
+    65,536 levels of light are told apart, which keeps every 8-bit step, the darkest included.
+    """
+    levels = np.clip(linear, 0.0, 1.0)
+    levels *= np.float32(_STEPS - 1)
+    levels += np.float32(0.5)
+    return _looked_up(levels.astype(np.uint16))
+
+
+def _looked_up(levels: np.ndarray) -> UInt8Array:
+    import cv2
+
+    if int(cv2.__version__.split(".", maxsplit=1)[0]) >= 5:  # earlier ones take 8 bits only
+        return np.asarray(cv2.LUT(levels, _table()), np.uint8)
+    return _table()[levels]
+
+
+def clipped_pixels(linear: Float32Array) -> int:
+    """Return how many pixels hold a colour that an sRGB screen cannot show."""
+    if not linear.size or (linear.min() >= -_SLACK and linear.max() <= 1.0 + _SLACK):
+        return 0
+    outside = (linear < -_SLACK) | (linear > 1.0 + _SLACK)
+    return int(outside.any(axis=-1).sum())

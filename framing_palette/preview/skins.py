@@ -1,0 +1,57 @@
+"""Skins: what the renderer keeps of a sample, its colours, surface and finish."""
+
+from dataclasses import dataclass
+from pathlib import PurePath
+
+from framing_palette.catalogue import Catalogue, Finish, Sample
+from framing_palette.catalogue.samples import Lab
+
+WHITE_CORE_LAB: Lab = (96.0, -0.3, 2.2)  # common practice: boards have a white core
+UNKNOWN_LAB: Lab = (55.0, 0.0, 0.0)
+
+
+@dataclass(frozen=True, slots=True)
+class Skin:
+    """How a surface looks.
+
+    Parameters
+    ----------
+    code
+        The sample's code; also the seed of every random step on this surface.
+    lab
+        Mean colour, Lab D50.
+    finish
+        How it returns light.
+    texture_file
+        Full path of the photographed surface, empty for none.
+    texture_mm_per_px
+        Scale of that file; 0 without one.
+    core_lab
+        Colour of the board's core, seen on a bevel.
+    """
+
+    code: str
+    lab: Lab
+    finish: Finish = Finish.MATT
+    texture_file: str = ""
+    texture_mm_per_px: float = 0.0
+    core_lab: Lab = WHITE_CORE_LAB
+
+
+def skin_of(sample: Sample, catalogue: Catalogue) -> tuple[Skin, tuple[str, ...]]:
+    """Return a sample's skin, and a sentence for each fact that had to be replaced."""
+    notices: list[str] = []
+    if not sample.colours:
+        notices.append(f"{sample.code} has no colour in the catalogue and is drawn mid-grey.")
+    texture, scale = sample.texture_file, sample.texture_mm_per_px or 0.0
+    if texture and not scale:
+        notices.append(f"The scale of {sample.code}'s texture is unknown, so it is drawn plain.")
+    drawn = bool(texture and scale and catalogue.textures_dir)
+    skin = Skin(
+        code=sample.code,
+        lab=sample.mean_lab if sample.colours else UNKNOWN_LAB,
+        finish=sample.finish or Finish.MATT,
+        texture_file=str(PurePath(catalogue.textures_dir) / texture) if drawn else "",
+        texture_mm_per_px=scale if drawn else 0.0,
+    )
+    return skin, tuple(notices)

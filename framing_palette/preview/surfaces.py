@@ -1,0 +1,72 @@
+"""Surfaces: a sample's texture at the scale of the picture, true to its measured colour."""
+
+from dataclasses import dataclass
+from zlib import crc32
+
+import numpy as np
+
+from framing_palette.arrays import Float32Array
+from framing_palette.colour import lab_d50_to_linear_srgb, linear_srgb_to_lab_d50
+from framing_palette.preview.skins import Skin
+from framing_palette.preview.texture_files import TextureImage
+
+LARGEST_TILE_PX = 1536  # of the scaled texture kept; a larger one is cut
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Surface:
+    """A level, evenly lit sample, as a tile.
+
+    Parameters
+    ----------
+    colour
+        Linear sRGB of the whole, shape (3,).
+    tile
+        None for an even surface; (rows, columns) a tone whose mean is 1; (rows, columns, 3) the
+        surface in linear sRGB. The grain runs along the columns' index.
+    """
+
+    colour: Float32Array
+    tile: Float32Array | None = None
+
+
+def linear_of(lab: tuple[float, float, float]) -> Float32Array:
+    """Return a colour in linear sRGB, not clipped, shape (3,)."""
+    return lab_d50_to_linear_srgb(np.asarray(lab)).astype(np.float32)
+
+
+def seed_of(*words: object) -> int:
+    """Return a seed that depends on nothing but the words."""
+    return crc32("|".join(str(word) for word in words).encode())
+
+
+def surface_of(skin: Skin, texture: TextureImage | None, px_per_mm: float) -> Surface:
+    """Return a skin's surface with its texture scaled to the picture.
+
+    The mean over the tile is the sample's measured Lab: relief multiplies that colour by a tone
+    with mean 1 in linear light; a photographed surface is moved as a whole in Lab.
+    """
+    colour = linear_of(skin.lab)
+    if texture is None:
+        return Surface(colour)
+    tile = _scaled(texture.linear, skin.texture_mm_per_px * px_per_mm)
+    if tile.ndim == 2:
+        mean = float(tile.mean())
+        return Surface(colour, tile / mean if mean > 0 else None)
+    lab = linear_srgb_to_lab_d50(np.maximum(tile, 0.0))
+    lab += np.asarray(skin.lab, np.float32) - lab.mean(axis=(0, 1))
+    return Surface(colour, lab_d50_to_linear_srgb(lab).astype(np.float32))
+
+
+def _scaled(linear: Float32Array, factor: float) -> Float32Array:
+    import cv2
+
+    keep = max(1, int(LARGEST_TILE_PX / max(factor, 1e-9)))
+    cut = np.ascontiguousarray(linear[:keep, :keep])
+    rows = max(1, round(cut.shape[0] * factor))
+    columns = max(1, round(cut.shape[1] * factor))
+    if (rows, columns) == cut.shape[:2]:
+        return cut
+    shrinks = rows <= cut.shape[0] and columns <= cut.shape[1]
+    way = cv2.INTER_AREA if shrinks else cv2.INTER_CUBIC
+    return np.asarray(cv2.resize(cut, (columns, rows), interpolation=way), np.float32)

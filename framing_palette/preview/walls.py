@@ -1,0 +1,168 @@
+"""Walls: what the frame hangs on, and the frame's soft shadow on it."""
+
+from dataclasses import dataclass
+from math import cos, pi, radians, sin, sqrt
+
+import numpy as np
+
+from framing_palette.arrays import Float32Array
+from framing_palette.catalogue.samples import Lab
+from framing_palette.preview.grids import Box, Grid
+from framing_palette.preview.lights import Light
+from framing_palette.preview.plans import Plan, Rect
+from framing_palette.preview.surfaces import linear_of
+
+_LAMP_POINTS = 40
+_DAPPLE_PX = 512
+
+
+@dataclass(frozen=True, slots=True)
+class Wall:
+    """An even wall.
+
+    Parameters
+    ----------
+    lab
+        Its colour, Lab D50; the default is a neutral surround.
+    fall_off
+        How much darker it is far from the lamp than near it, 0 for none.
+    dapple
+        Unevenness of the paint, as a deviation in linear light.
+    """
+
+    lab: Lab = (74.0, 0.0, 0.0)
+    fall_off: float = 0.16
+    dapple: float = 0.008
+
+
+def wall_light(box: Box, whole: Box, wall: Wall, light: Light) -> Float32Array:
+    """Return the light on the bare wall, 1 in the middle of the picture."""
+    across = _place(box.column_0, box.column_1, whole.column_0, whole.column_1)
+    down = _place(box.row_0, box.row_1, whole.row_0, whole.row_1)
+    x, y, _ = light.direction
+    level = max(sqrt(x * x + y * y), 1e-9)
+    slope = wall.fall_off / 2.0
+    lit = 1.0 + slope * (across[None, :] * x / level + down[:, None] * y / level) / sqrt(2.0)
+    if wall.dapple:
+        lit = lit + wall.dapple * _dapple(box)
+    return np.asarray(lit, np.float32)
+
+
+def frame_shadow(plan: Plan, grid: Grid, box: Box, light: Light) -> Float32Array:
+    """Return what the frame leaves of the light on the wall round it, 0..1.
+
+    The lamp's share is the mean over points of a disc, each casting the outline swept from the
+    wall to the frame's height; the room's share is the sky beside a long wall.
+    """
+    reach_px = _reach_mm(plan, light) * grid.px_per_mm
+    coarse = max(1, int(reach_px / 24))
+    rows, columns = -(-box.rows // coarse), -(-box.columns // coarse)
+    left = grid.left_mm + box.column_0 / grid.px_per_mm
+    top = grid.top_mm + box.row_0 / grid.px_per_mm
+    small = Grid(left, top, grid.px_per_mm / coarse)
+    lamp = _lamp_left(plan, small, rows, columns, light)
+    room = _sky_left(plan, small, rows, columns)
+    both = ((1.0 - light.room) * lamp + light.room * room).astype(np.float32)
+    return _enlarged(both, box, coarse)
+
+
+def _enlarged(coarse_map: Float32Array, box: Box, coarse: int) -> Float32Array:
+    import cv2
+
+    if coarse == 1:
+        return coarse_map
+    size = (coarse_map.shape[1] * coarse, coarse_map.shape[0] * coarse)
+    full = cv2.resize(coarse_map, size, interpolation=cv2.INTER_LINEAR)
+    return np.asarray(full[: box.rows, : box.columns], np.float32)
+
+
+def wall_colour(wall: Wall) -> Float32Array:
+    """Return the wall in linear sRGB, shape (3,)."""
+    return linear_of(wall.lab)
+
+
+def _place(first: int, last: int, start: int, stop: int) -> Float32Array:
+    middle, half = (start + stop) / 2.0, max((stop - start) / 2.0, 1.0)
+    return ((np.arange(first, last) + 0.5 - middle) / half).astype(np.float32)
+
+
+def _dapple(box: Box) -> Float32Array:
+    import cv2
+
+    noise = np.random.default_rng(7).standard_normal((_DAPPLE_PX, _DAPPLE_PX)).astype(np.float32)
+    soft = cv2.GaussianBlur(np.tile(noise, (2, 2)), (0, 0), 1.2)[:_DAPPLE_PX, :_DAPPLE_PX]
+    field = noise * 0.25 + soft / max(float(soft.std()), 1e-6) * 0.8
+    rows = np.arange(box.row_0, box.row_1) % _DAPPLE_PX
+    columns = np.arange(box.column_0, box.column_1) % _DAPPLE_PX
+    return np.asarray(field[rows][:, columns], np.float32)
+
+
+def _reach_mm(plan: Plan, light: Light) -> float:
+    height = max((layer.summit_mm for layer in plan.layers), default=0.0) - plan.wall_z_mm
+    return max(height, 1.0) / np.tan(radians(light.elevation_deg))
+
+
+def _lamp_points(light: Light) -> list[tuple[float, float]]:
+    """Return sun-flower points over the lamp's disc as (azimuth, elevation) in radians."""
+    golden = pi * (3.0 - sqrt(5.0))
+    points = []
+    for number in range(_LAMP_POINTS):
+        radius = radians(light.radius_deg) * sqrt((number + 0.5) / _LAMP_POINTS)
+        up = radians(light.elevation_deg) + radius * sin(number * golden)
+        spread = radius * cos(number * golden) / max(cos(radians(light.elevation_deg)), 0.2)
+        points.append((radians(light.azimuth_deg) + spread, min(max(up, 0.15), pi / 2 - 1e-3)))
+    return points
+
+
+def _outlines(plan: Plan) -> list[tuple[Rect, float]]:
+    """Return the frame's outside with its edge height, and its ridge where that stands higher."""
+    if not plan.layers:
+        return [(plan.extent, max(-plan.wall_z_mm, 1.0))]
+    outermost = plan.layers[-1]
+    last_x, last_height = outermost.profile[-1]
+    edge = outermost.base_mm + last_height - plan.wall_z_mm
+    ridge_x, ridge_height = max(outermost.profile, key=lambda point: (point[1], point[0]))
+    ridge = outermost.base_mm + ridge_height - plan.wall_z_mm
+    outlines = [(plan.extent, edge)]
+    if ridge > edge:
+        outlines.append((plan.extent.grown(ridge_x - last_x), ridge))
+    return outlines
+
+
+def _lamp_left(plan: Plan, grid: Grid, rows: int, columns: int, light: Light) -> Float32Array:
+    import cv2
+
+    total = np.zeros((rows, columns), np.float32)
+    for azimuth, elevation in _lamp_points(light):
+        covered = np.zeros((rows, columns), np.uint8)
+        away = 1.0 / np.tan(elevation)
+        for rect, height in _outlines(plan):
+            shift = (-sin(azimuth) * height * away, cos(azimuth) * height * away)
+            hull = _swept(rect, shift, grid)
+            cv2.fillConvexPoly(covered, hull, 255, lineType=cv2.LINE_AA, shift=4)
+        total += covered
+    left = 1.0 - total / (255.0 * _LAMP_POINTS)
+    return np.asarray(cv2.GaussianBlur(left, (0, 0), 1.0), np.float32)
+
+
+def _swept(rect: Rect, shift: tuple[float, float], grid: Grid) -> np.ndarray:
+    """Return the outline of a rectangle swept along a shift, in sixteenths of a pixel."""
+    import cv2
+
+    corners = []
+    for part in (rect, rect.moved(*shift)):
+        for x in (part.left, part.right):
+            corners += [(grid.x_px(x), grid.y_px(y)) for y in (part.top, part.bottom)]
+    points = np.asarray(corners, np.float32) - 0.5
+    hull = cv2.convexHull(points)
+    return np.clip(np.rint(hull * 16), -(2**24), 2**24).astype(np.int32)
+
+
+def _sky_left(plan: Plan, grid: Grid, rows: int, columns: int) -> Float32Array:
+    box = Box(0, rows, 0, columns)
+    rect, height = _outlines(plan)[0]
+    x, y = grid.x_mm(box), grid.y_mm(box)
+    beside = np.maximum(np.maximum(rect.left - x, x - rect.right), 0.0)[None, :]
+    above = np.maximum(np.maximum(rect.top - y, y - rect.bottom), 0.0)[:, None]
+    distance = np.hypot(beside, above)
+    return ((1.0 + distance / np.hypot(distance, height)) / 2.0).astype(np.float32)
