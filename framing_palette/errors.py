@@ -116,3 +116,56 @@ class UnknownFactError(FramingPaletteError, ValueError):
         super().__init__(
             f"{code} has no {fact}, which is needed for {needed_for}: add it to the catalogue.",
         )
+
+
+class StackTooDeepError(FramingPaletteError, ValueError):
+    """The stack and the room behind it are deeper than the rabbet.
+
+    Parameters
+    ----------
+    stack, clearance, rabbet, shortfall
+        Lengths in words.
+    fitting
+        Codes of mouldings in the catalogue that would hold it.
+    """
+
+    def __init__(
+        self, *, stack: str, clearance: str, rabbet: str, shortfall: str, fitting: Sequence[str]
+    ) -> None:
+        self.fitting = tuple(fitting)
+        codes = f"take a moulding that fits ({', '.join(fitting)})"
+        super().__init__(
+            f"The stack is {stack} deep and needs {clearance} behind it, but the rabbet is "
+            f"{rabbet}: {shortfall} are missing; {codes if fitting else 'take a deeper moulding'}, "
+            f"build up the back of the frame by {shortfall}, or fix the stack with offset clips "
+            "and allow for it standing out behind the frame.",
+        )
+
+
+class MeasurementError(FramingPaletteError, ValueError):
+    """The two measurements of the art do not settle its size; nothing may be cut."""
+
+
+class MeasurementsDisagreeError(MeasurementError):
+    """Two independent measurements differ by more than the tolerance."""
+
+    def __init__(self, side: str, *, first: str, second: str, apart: str, tolerance: str) -> None:
+        self.side = side
+        super().__init__(
+            f"The {side} was measured as {first} and as {second}, {apart} apart where at most "
+            f"{tolerance} is allowed: measure the {side} again before anything is cut.",
+        )
+
+
+class PriceMissingError(FramingPaletteError, ValueError):
+    """A price is asked for something that neither the price book nor the catalogue prices."""
+
+    def __init__(self, what: str, *, missing: str, todo: str) -> None:
+        super().__init__(f"{what} has no {missing}; {todo}.")
+
+
+class CuttingError(FramingPaletteError, ValueError):
+    """A piece does not fit the stock it is to be cut from."""
+
+    def __init__(self, piece: str, *, needs: str, stock: str, todo: str) -> None:
+        super().__init__(f"{piece} needs {needs}, but {stock}; {todo}.")
