@@ -35,7 +35,8 @@ def add_picture(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--art-width",
         metavar="LENGTH",
-        help="true width of the art; without it texture has no scale and is left unknown",
+        help="true width of the art as photographed, edge to edge; without it texture has no scale "
+        "and is left unknown",
     )
 
 
@@ -76,7 +77,9 @@ def read_picture(arguments: argparse.Namespace) -> "tuple[Picture, Findings]":
     width = read_length(arguments.art_width, field="--art-width")
     regions = read_regions_file(arguments.regions) if arguments.regions else ()
     with progress(f"Reading {arguments.picture}"):
-        picture = read_picture_file(arguments.picture, art_width=width)
+        picture = read_picture_file(arguments.picture)
+    if width is not None:
+        picture = picture.with_full_scale(width.as_float_mm() / picture.full_width_px)
     for notice in picture.notices:
         tell(notice)
     with progress("Looking at the picture"):

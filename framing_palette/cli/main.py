@@ -16,17 +16,12 @@ OpenWindow = Callable[[Path | None], int]
 DONE, DEFECT, BAD_INPUT = 0, 1, 2
 
 COMMANDS = (
-    "demo",
-    "intake",
     "palette",
     "rank",
     "search",
     "size",
     "preview",
-    "papers",
-    "swatch",
     "catalog",
-    "doctor",
 )
 
 _DESCRIPTION = """\

@@ -14,6 +14,7 @@ from framing_palette.design.borders import (
     weighted,
 )
 from framing_palette.design.cautions import Caution, cautions_of
+from framing_palette.design.composing import compose, usual_border, usual_reveal
 from framing_palette.design.depth import Depth, depth_of, mouldings_that_fit
 from framing_palette.design.design_files import (
     design_from_text,
@@ -85,6 +86,7 @@ __all__ = [
     "Window",
     "borders_to_outer",
     "cautions_of",
+    "compose",
     "depth_of",
     "design_from_text",
     "design_text",
@@ -100,6 +102,8 @@ __all__ = [
     "search_report",
     "size_report",
     "sizes_of",
+    "usual_border",
+    "usual_reveal",
     "weight_of",
     "weighted",
     "wire_tension_n",

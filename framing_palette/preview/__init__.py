@@ -10,6 +10,7 @@ and the two faces may import this folder.
 
 from framing_palette.preview.easels import Easel
 from framing_palette.preview.lights import Light
+from framing_palette.preview.output_files import write_preview_file
 from framing_palette.preview.planning import plan_of
 from framing_palette.preview.plans import Plan
 from framing_palette.preview.preview_files import write_html, write_png, write_tiff
@@ -39,5 +40,6 @@ __all__ = [
     "swatch_srgb_u8",
     "write_html",
     "write_png",
+    "write_preview_file",
     "write_tiff",
 ]

@@ -51,7 +51,7 @@ def run(arguments: argparse.Namespace) -> None:
     """
     from framing_palette.catalogue import Kind
     from framing_palette.errors import FieldError
-    from framing_palette.picture import picture_report
+    from framing_palette.picture import picture_report, regions_report
     from framing_palette.ranking import rank, rank_report
 
     if arguments.top is not None and arguments.top < 1:
@@ -63,7 +63,8 @@ def run(arguments: argparse.Namespace) -> None:
     with progress("Ranking the samples"):
         ranked = rank(findings, catalogue, kinds=kinds, width=width)[: arguments.top]
     if arguments.json:
-        print_json(rank_report(picture_report(picture, findings), ranked))
+        seen = {"picture": picture_report(picture), "regions": regions_report(findings)}
+        print_json(rank_report(seen, ranked))
     else:
         for place, line in enumerate(ranked, start=1):
             _print_line(place, line, explain=arguments.explain)

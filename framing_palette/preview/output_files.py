@@ -1,0 +1,51 @@
+"""One rendering straight into a file, whose ending says the form."""
+
+from pathlib import Path
+
+from framing_palette.catalogue import Catalogue
+from framing_palette.design import Design
+from framing_palette.errors import OutputError
+from framing_palette.picture import Picture
+from framing_palette.preview.preview_files import write_html, write_png, write_tiff
+from framing_palette.preview.rendering import Options, Rendering, render, render_linear
+
+ENDINGS = (".png", ".tif", ".tiff", ".html")
+
+
+def write_preview_file(
+    path: Path,
+    design: Design,
+    picture: Picture,
+    catalogue: Catalogue,
+    *,
+    width_px: int,
+    options: Options | None = None,
+) -> Rendering:
+    """Render a design into a PNG, a 16-bit TIFF or one HTML page, and return the rendering.
+
+    Raises
+    ------
+    OutputError
+        When the ending is none of these, or the file cannot be written.
+    FieldError
+        When the design cannot be built or the width is out of range.
+    UnknownSampleError
+        When a code is not in the catalogue.
+    """
+    ending = path.suffix.lower()
+    if ending not in ENDINGS:
+        raise OutputError(
+            path,
+            problem="has no ending that says its form",
+            todo=f"end it in {', '.join(ENDINGS)}",
+        )
+    rendering = render(design, picture, catalogue, width_px=width_px, options=options)
+    if ending == ".png":
+        write_png(path, rendering.srgb, px_per_mm=rendering.grid.px_per_mm)
+    elif ending == ".html":
+        title = design.name or "Framed picture"
+        write_html(path, [(title, rendering.srgb)], title=title, notes=list(rendering.notices))
+    else:
+        linear = render_linear(design, picture, catalogue, width_px=width_px, options=options)
+        write_tiff(path, linear, px_per_mm=rendering.grid.px_per_mm)
+    return rendering
