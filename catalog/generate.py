@@ -16,7 +16,9 @@ sys.path.insert(0, str(Path(__file__).parent.parent))
 
 from generator import package, painting, profiles, rows, spectra, tiles
 
+from framing_palette.catalogue.catalogue_files import read_catalogue_folder
 from framing_palette.catalogue.sample_rows import SAMPLE_COLUMNS
+from framing_palette.catalogue.surface_files import measure_surfaces, write_surface_table
 
 HERE = Path(__file__).parent
 
@@ -105,6 +107,11 @@ def main() -> None:
     write_csv("spectra.csv", ("code", "colour", *nanometres), reflectances)
     write_csv("profiles.csv", ("code", "order", "x_mm", "height_mm"), sections)
     package.write(HERE / "datapackage.json")
+    catalogue, problems = read_catalogue_folder(HERE)
+    surfaces, unmeasured = measure_surfaces(catalogue)
+    write_surface_table(HERE / "textures.csv", surfaces)
+    for problem in (*problems, *unmeasured):
+        print(problem, file=sys.stderr)
     total = sum(path.stat().st_size for path in (HERE / "textures").glob("*.png"))
     print(
         f"{len(samples)} samples, {len(colours)} colours, textures {total / 1e6:.2f} MB",

@@ -30,8 +30,7 @@ def write(path: Path) -> None:
         name="invented-sample-rack",
         title="An invented rack of framing samples",
         description=_DESCRIPTION,
-        with_spectra=True,
-        with_profiles=True,
+        optional=("spectra", "profiles", "textures"),
     )
     described["licenses"] = [_LICENCE]
     path.write_text(json.dumps(described, indent=1) + "\n", encoding="utf-8")

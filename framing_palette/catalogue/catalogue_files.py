@@ -1,8 +1,9 @@
 """Catalogue folders: read with all their problems at once, and written so that nothing is lost."""
 
 import json
+import shutil
 from collections import defaultdict
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from difflib import get_close_matches
 from pathlib import Path
 from typing import TypeVar
@@ -32,6 +33,8 @@ from framing_palette.catalogue.sample_rows import (
     sample_cells,
 )
 from framing_palette.catalogue.samples import Catalogue, Sample
+from framing_palette.catalogue.surface_files import read_surface_table
+from framing_palette.catalogue.surfaces import MeasuredSurface, surfaces_by_texture
 from framing_palette.catalogue.table_files import open_table, write_table
 from framing_palette.errors import CatalogueError, OutputError
 
@@ -67,7 +70,8 @@ def read_catalogue_folder(folder: Path) -> tuple[Catalogue, tuple[CellProblem, .
     spectra = _read_spectra(folder, names, samples, problems)
     points = _read_points(folder, names, samples, problems)
     textures = _file_names(folder / names["textures"]) if "textures" in names else {}
-    joined = FactsBySample(colours, spectra, points, textures, problems)
+    surfaces = _read_surfaces(folder, names, problems)
+    joined = FactsBySample(colours, spectra, points, textures, surfaces, problems)
     whole = tuple(
         joined.complete(sample, number)
         for code, (sample, number) in samples.items()
@@ -85,7 +89,7 @@ def read_catalogue_folder(folder: Path) -> tuple[Catalogue, tuple[CellProblem, .
 def write_catalogue_folder(
     folder: Path, catalogue: Catalogue, *, title: str = "", description: str = ""
 ) -> None:
-    """Write a catalogue as a folder that reads back exactly; textures are not copied.
+    """Write a catalogue as a folder that reads back exactly, its texture pictures included.
 
     Raises
     ------
@@ -99,20 +103,22 @@ def write_catalogue_folder(
             folder, problem=f"cannot be made ({error.strerror})", todo="choose another folder"
         ) from error
     samples = catalogue.samples
-    with_spectra = any(colour.spectrum for sample in samples for colour in sample.colours)
-    with_profiles = any(sample.profile for sample in samples)
     write_table(folder / "samples.csv", SAMPLE_COLUMNS, map(sample_cells, samples))
     write_table(folder / "colours.csv", COLOUR_COLUMNS, _all(colour_cells, samples))
-    if with_spectra:
+    optional = []
+    if any(colour.spectrum for sample in samples for colour in sample.colours):
         write_table(folder / "spectra.csv", SPECTRUM_COLUMNS, _all(spectrum_cells, samples))
-    if with_profiles:
+        optional.append("spectra")
+    if any(sample.profile for sample in samples):
         write_table(folder / "profiles.csv", PROFILE_COLUMNS, _all(profile_cells, samples))
+        optional.append("profiles")
+    if catalogue.textures_dir:
+        optional += _copy_textures(Path(catalogue.textures_dir), folder, samples)
     package = describe_package(
         name=_slug(catalogue.name) or "sample-catalogue",
         title=title or catalogue.name or "Framing samples",
         description=description or "Framing samples; an empty cell is unknown.",
-        with_spectra=with_spectra,
-        with_profiles=with_profiles,
+        optional=optional,
     )
     path = folder / "datapackage.json"
     try:
@@ -121,6 +127,25 @@ def write_catalogue_folder(
         raise OutputError(
             path, problem=f"cannot be written ({error.strerror})", todo="choose another folder"
         ) from error
+
+
+def _copy_textures(source: Path, folder: Path, samples: Sequence[Sample]) -> list[str]:
+    """Copy the pictures in use and their measures; return the tables that were copied."""
+    target = folder / "textures"
+    if source.resolve() == target.resolve():
+        return ["textures"] if (folder / "textures.csv").is_file() else []
+    measures = source.parent / "textures.csv"
+    try:
+        target.mkdir(exist_ok=True)
+        for name in {sample.texture_file for sample in samples if sample.texture_file}:
+            shutil.copyfile(source / name, target / name)
+        if measures.is_file():
+            shutil.copyfile(measures, folder / "textures.csv")
+    except OSError as error:
+        raise OutputError(
+            target, problem=f"cannot be filled ({error.strerror})", todo="free some space"
+        ) from error
+    return ["textures"] if measures.is_file() else []
 
 
 def _file_names(folder: Path) -> dict[str, str]:
@@ -256,6 +281,15 @@ def _good(
             yield row, read
         else:
             row.tell("code", _unknown_code(read.code), is_notice=True)
+
+
+def _read_surfaces(
+    folder: Path, names: dict[str, str], problems: ProblemList
+) -> Mapping[tuple[str, float | None], MeasuredSurface]:
+    if "textures.csv" not in names or "textures" not in names:
+        return {}
+    table, textures = folder / names["textures.csv"], folder / names["textures"]
+    return surfaces_by_texture(read_surface_table(table, textures, problems))
 
 
 def _optional_rows(

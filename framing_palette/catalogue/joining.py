@@ -1,10 +1,12 @@
 """Joining: what the tables of a folder say about one sample, put together."""
 
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
 from framing_palette.catalogue.palette_rows import ColourRow, PointRow, colours_of, profile_of
 from framing_palette.catalogue.problems import CellProblem, ProblemList
 from framing_palette.catalogue.samples import Sample
+from framing_palette.catalogue.surfaces import MeasuredSurface, wear
 
 
 @dataclass(frozen=True, slots=True)
@@ -19,6 +21,8 @@ class FactsBySample:
         Reflectances by the place of the colour among the sample's colours, from 1.
     textures
         Names in the folder textures by their lower-case form.
+    surfaces
+        Measures of the textures by their lower-case name and scale.
     problems
         Where remarks are told.
     """
@@ -27,6 +31,7 @@ class FactsBySample:
     spectra: dict[str, dict[int, tuple[float, ...]]]
     points: dict[str, list[PointRow]]
     textures: dict[str, str]
+    surfaces: Mapping[tuple[str, float | None], MeasuredSurface]
     problems: ProblemList
 
     def complete(self, sample: Sample, number: int) -> Sample:
@@ -44,7 +49,9 @@ class FactsBySample:
                 first = self.points[code][0].number
                 self.problems.add(CellProblem("profiles.csv", first, "x_mm", f"{code}: {reason}"))
         texture = self._texture(sample, number)
-        return replace(sample, colours=colours, profile=profile, texture_file=texture)
+        whole = replace(sample, colours=colours, profile=profile, texture_file=texture)
+        surface = self.surfaces.get((texture.lower(), sample.texture_mm_per_px))
+        return wear(whole, surface) if surface and texture else whole
 
     def _texture(self, sample: Sample, number: int) -> str:
         wanted = sample.texture_file or f"{sample.code}.png"

@@ -5,6 +5,7 @@ References
 Frictionless Data, Tabular Data Package specification, version 1: https://specs.frictionlessdata.io
 """
 
+from collections.abc import Collection
 from typing import Any
 
 from framing_palette.catalogue.palette_rows import (
@@ -15,6 +16,7 @@ from framing_palette.catalogue.palette_rows import (
 )
 from framing_palette.catalogue.sample_rows import SAMPLE_COLUMNS
 from framing_palette.catalogue.samples import Finish, Kind, PriceBasis, Surface
+from framing_palette.catalogue.surfaces import SURFACE_COLUMNS
 
 Field = dict[str, Any]
 
@@ -39,6 +41,13 @@ _MEANING = {
     "texture_mm_per_px": "physical size of one pixel of the texture",
     "price": "price before tax of one price_per, in the shop's currency",
     "price_per": "what the price buys",
+    "relief": "true for a grey picture, whose tone goes around the sample's own colour",
+    "checksum": "CRC-32 of the picture that was measured",
+    "direction_deg": "direction of the grain, 0 along the rows, counter-clockwise",
+    "direction_strength": "0 no direction, 1 all parallel",
+    "regularity": "0 random, 1 repeating",
+    "sparkle": "share of points far lighter than what lies round them",
+    "mm_per_px": "scale at which it was measured",
     "in_stock": "true when it lies in the rack",
     "conservation": "what the maker claims, in plain words",
     "collection": "the family it belongs to",
@@ -59,17 +68,40 @@ _WORDS: dict[str, list[str]] = {
     "price_per": list(PriceBasis),
     "join": ["mitre", "butt"],
 }
+_OPTIONAL = (
+    ("spectra", SPECTRUM_COLUMNS, "code colour"),
+    ("profiles", PROFILE_COLUMNS, "code order"),
+    ("textures", SURFACE_COLUMNS, "texture mm_per_px"),
+)
+_NUMBERS = frozenset(
+    [
+        "L",
+        "a",
+        "b",
+        "share",
+        "price",
+        "density_kg_m3",
+        "texture_mm_per_px",
+        "direction_deg",
+        "direction_strength",
+        "regularity",
+        "sparkle",
+        "mm_per_px",
+    ]
+)
 _REQUIRED = frozenset({"code", "name", "kind", "L", "a", "b"})
 _UNITS = {
     "density_kg_m3": "kg/m3",
     "texture_mm_per_px": "mm/px",
+    "mm_per_px": "mm/px",
+    "direction_deg": "degree",
     "price": "the shop's currency",
     "share": "1",
 }
 
 
 def describe_package(
-    *, name: str, title: str, description: str, with_spectra: bool, with_profiles: bool
+    *, name: str, title: str, description: str, optional: Collection[str]
 ) -> dict[str, Any]:
     """Return the content of datapackage.json for the tables that a folder has.
 
@@ -79,14 +111,11 @@ def describe_package(
         Lower-case letters, digits and hyphens.
     title, description
         For people.
-    with_spectra, with_profiles
-        Whether spectra.csv and profiles.csv are there.
+    optional
+        Which of spectra, profiles and textures have a table in the folder.
     """
     tables = [("samples", SAMPLE_COLUMNS, "code"), ("colours", COLOUR_COLUMNS, "")]
-    if with_spectra:
-        tables.append(("spectra", SPECTRUM_COLUMNS, "code colour"))
-    if with_profiles:
-        tables.append(("profiles", PROFILE_COLUMNS, "code order"))
+    tables += [table for table in _OPTIONAL if table[0] in optional]
     return {
         "profile": "tabular-data-package",
         "name": name,
@@ -103,7 +132,7 @@ def _resource(name: str, columns: tuple[str, ...], keys: str) -> dict[str, Any]:
     }
     if keys:
         schema["primaryKey"] = keys.split()
-    if name != "samples":
+    if "code" in columns and name != "samples":
         reference = {"resource": "samples", "fields": ["code"]}
         schema["foreignKeys"] = [{"fields": ["code"], "reference": reference}]
     return {
@@ -122,6 +151,10 @@ def _field(column: str) -> Field:
         meaning = f"reflectance at {column.removeprefix('nm')} nm"
         limits = {"minimum": 0, "maximum": 1.2}
         return _described(column, "number", meaning, unit="1", constraints=limits)
+    if column in SURFACE_COLUMNS and column not in _MEANING:
+        what, band = column.split("_")
+        meaning = f"deviation of {what} at a wavelength of {band.removesuffix('mm')} mm"
+        return _described(column, "number", meaning, unit="CIELAB", constraints={"minimum": 0})
     constraints: dict[str, Any] = {"required": True} if column in _REQUIRED else {}
     kind, unit = _type_of(column), _UNITS.get(column, "mm" if column.endswith("_mm") else "")
     if kind == "number" and (unit or column == "L"):
@@ -132,12 +165,11 @@ def _field(column: str) -> Field:
 
 
 def _type_of(column: str) -> str:
-    if column == "in_stock":
+    if column in {"in_stock", "relief"}:
         return "boolean"
     if column in {"colour", "order"}:
         return "integer"
-    numbers = {"L", "a", "b", "share", "price", "density_kg_m3", "texture_mm_per_px"}
-    return "number" if column in numbers or column.endswith("_mm") else "string"
+    return "number" if column in _NUMBERS or column.endswith("_mm") else "string"
 
 
 def _described(name: str, kind: str, meaning: str, *, unit: str, constraints: Field) -> Field:

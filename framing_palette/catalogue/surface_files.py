@@ -1,0 +1,138 @@
+"""Surface files: texture pictures measured once, and the table that remembers the measures."""
+
+import zlib
+from collections.abc import Callable, Iterator
+from pathlib import Path
+
+import numpy as np
+
+from framing_palette.arrays import UInt8Array
+from framing_palette.catalogue.cells import RowReader
+from framing_palette.catalogue.problems import CellProblem, ProblemList
+from framing_palette.catalogue.samples import Catalogue
+from framing_palette.catalogue.surfaces import (
+    SURFACE_COLUMNS,
+    MeasuredSurface,
+    read_surface_row,
+    surface_cells,
+)
+from framing_palette.catalogue.table_files import open_table, write_table
+from framing_palette.colour import srgb_u8_to_lab_d50
+from framing_palette.errors import CatalogueError
+from framing_palette.picture import measure_texture
+
+LARGEST_SIDE_PX = 8192
+
+
+def read_texture_picture(path: Path) -> tuple[UInt8Array, bool]:
+    """Return a texture picture as sRGB, shape (rows, columns, 3), and whether it is a grey relief.
+
+    Raises
+    ------
+    CatalogueError
+        When the file is no picture, or a huge one.
+    """
+    from PIL import Image
+
+    try:
+        with Image.open(path) as image:
+            if max(image.size) > LARGEST_SIDE_PX:
+                raise CatalogueError(
+                    path,
+                    problem=f"has {image.width} x {image.height} pixels",
+                    todo=f"cut a texture of at most {LARGEST_SIDE_PX} pixels a side",
+                )
+            is_relief = image.mode in {"L", "LA", "I;16", "1"}
+            return np.asarray(image.convert("RGB")), is_relief
+    except (OSError, ValueError, SyntaxError, Image.DecompressionBombError) as error:
+        if isinstance(error, CatalogueError):
+            raise
+        raise CatalogueError(
+            path, problem="is not a readable picture", todo="save it as PNG or JPEG"
+        ) from error
+
+
+def measure_surface_file(path: Path, mm_per_px: float) -> MeasuredSurface:
+    """Return the measures of one texture picture at a known scale.
+
+    Raises
+    ------
+    CatalogueError
+        When the file is no picture.
+    """
+    srgb, is_relief = read_texture_picture(path)
+    texture = measure_texture(srgb_u8_to_lab_d50(srgb), mm_per_px)
+    return MeasuredSurface(path.name, is_relief, checksum_of(path), texture)
+
+
+def measure_surfaces(
+    catalogue: Catalogue, *, tell: Callable[[int, int], None] | None = None
+) -> tuple[tuple[MeasuredSurface, ...], tuple[CellProblem, ...]]:
+    """Return the measures of every texture that a catalogue uses, and what could not be measured.
+
+    Parameters
+    ----------
+    catalogue
+        Its textures_dir is read.
+    tell
+        Called with how many are done and how many there are.
+    """
+    folder = Path(catalogue.textures_dir)
+    wanted = sorted(
+        {
+            (sample.texture_file, sample.texture_mm_per_px)
+            for sample in catalogue.samples
+            if sample.texture_file and sample.texture_mm_per_px is not None
+        }
+    )
+    surfaces, problems = [], ProblemList()
+    for done, (name, mm_per_px) in enumerate(wanted):
+        if tell:
+            tell(done, len(wanted))
+        try:
+            surfaces.append(measure_surface_file(folder / name, float(mm_per_px or 0)))
+        except CatalogueError as error:
+            problems.add(CellProblem(f"textures/{name}", None, "", error.problem))
+    return tuple(surfaces), problems.told()
+
+
+def write_surface_table(path: Path, surfaces: tuple[MeasuredSurface, ...]) -> None:
+    """Write textures.csv.
+
+    Raises
+    ------
+    OutputError
+        When it cannot be written.
+    """
+    write_table(path, SURFACE_COLUMNS, map(surface_cells, surfaces))
+
+
+def read_surface_table(
+    path: Path, textures: Path, problems: ProblemList
+) -> Iterator[MeasuredSurface]:
+    """Return the measures whose picture is still the one that was measured.
+
+    Raises
+    ------
+    CatalogueError
+        When the table cannot be read at all.
+    """
+    _, rows = open_table(path, problems)
+    for row in rows:
+        reader = RowReader(row, path.name, problems)
+        surface = read_surface_row(reader)
+        if surface is None:
+            continue
+        picture = textures / surface.texture_file
+        if picture.parent != textures or not picture.is_file():
+            continue
+        if checksum_of(picture) != surface.checksum:
+            reason = f"{surface.texture_file} has changed since it was measured; measure it again"
+            reader.tell("checksum", reason, is_notice=True)
+            continue
+        yield surface
+
+
+def checksum_of(path: Path) -> str:
+    """Return the CRC-32 of a file in hexadecimal."""
+    return f"{zlib.crc32(path.read_bytes()):08x}"
