@@ -5,3 +5,34 @@ picture and its regions, both measurements, the designs that were shown and the 
 chosen. Plain frozen values flow in and out; files and databases are touched only in ``*_files``
 modules and ``store``. Only the two faces, ``cli`` and ``window``, import this folder.
 """
+
+from framing_palette.jobs.documents import job_from_text, job_text
+from framing_palette.jobs.job_files import PackedJob, read_job_file, write_job_file
+from framing_palette.jobs.jobs import (
+    Client,
+    Event,
+    Job,
+    Measurement,
+    Option,
+    PictureFile,
+    Status,
+)
+from framing_palette.jobs.shipped_files import ShippedPicture, shipped_folder, shipped_picture
+
+__all__ = [
+    "Client",
+    "Event",
+    "Job",
+    "Measurement",
+    "Option",
+    "PackedJob",
+    "PictureFile",
+    "ShippedPicture",
+    "Status",
+    "job_from_text",
+    "job_text",
+    "read_job_file",
+    "shipped_folder",
+    "shipped_picture",
+    "write_job_file",
+]

@@ -5,9 +5,12 @@ from datetime import datetime
 from enum import StrEnum
 
 from framing_palette.design import Design
+from framing_palette.design.measuring import Reading as Measurement
 from framing_palette.errors import FieldError
 from framing_palette.picture import Region
 from framing_palette.units import Length
+
+__all__ = ["Client", "Event", "Job", "Measurement", "Option", "PictureFile", "Status"]
 
 
 class Status(StrEnum):
@@ -28,29 +31,6 @@ class Client:
     name: str = ""
     contact: str = ""
     note: str = ""
-
-
-@dataclass(frozen=True, slots=True)
-class Measurement:
-    """One of the two independent measurements of the art.
-
-    Parameters
-    ----------
-    width, height
-        As read from the rule.
-    by
-        Initials of whoever measured.
-    at
-        When, with a time zone.
-    diagonals
-        Both diagonals, for art that may be out of square.
-    """
-
-    width: Length
-    height: Length
-    by: str
-    at: datetime
-    diagonals: tuple[Length, Length] | None = None
 
 
 @dataclass(frozen=True, slots=True)
