@@ -1,0 +1,131 @@
+"""The stage: a canvas with its few controls, and what to do while it is empty."""
+
+from pathlib import Path
+
+from PySide6.QtCore import QEvent, QRectF, Qt, Signal
+from PySide6.QtGui import (
+    QDragEnterEvent,
+    QDropEvent,
+    QEnterEvent,
+    QPainter,
+    QPaintEvent,
+    QResizeEvent,
+)
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
+
+from framing_palette.window.canvas.canvas import Canvas
+from framing_palette.window.controls import IconButton, push_button, words
+from framing_palette.window.session import Session
+from framing_palette.window.tokens import MARGIN, SECTION
+
+
+class Stage(QWidget):
+    """A canvas under a zoom bar and a scale bar; when there is no picture it says what to do."""
+
+    picture_wanted = Signal()
+    picture_dropped = Signal(Path)
+
+    def __init__(self, session: Session, canvas: Canvas) -> None:
+        super().__init__()
+        self._session = session
+        self.canvas = canvas
+        self.setAcceptDrops(True)
+        grid = QGridLayout(self)
+        grid.setContentsMargins(0, 0, 0, 0)
+        grid.addWidget(canvas, 0, 0)
+        self._bar = _ZoomBar(canvas)
+        self._bar.setParent(self)
+        self._empty = _Empty()
+        self._empty.setParent(self)
+        self._empty.open_button.clicked.connect(self.picture_wanted)
+        session.pyramid_changed.connect(self._show_what_there_is)
+        self._show_what_there_is()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Keep the bars in their corners."""
+        super().resizeEvent(event)
+        bar = self._bar.sizeHint()
+        self._bar.setGeometry(
+            self.width() - bar.width() - MARGIN,
+            self.height() - bar.height() - MARGIN,
+            bar.width(),
+            bar.height(),
+        )
+        self._empty.setGeometry(self.rect())
+
+    def enterEvent(self, event: QEnterEvent) -> None:
+        """Bring the zoom bar, because the pointer is here."""
+        super().enterEvent(event)
+        self._bar.setVisible(self._session.pyramid is not None)
+
+    def leaveEvent(self, event: QEvent) -> None:
+        """Put the zoom bar away."""
+        super().leaveEvent(event)
+        self._bar.hide()
+
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
+        """Let files be dropped."""
+        if event.mimeData().hasUrls():
+            event.acceptProposedAction()
+
+    def dropEvent(self, event: QDropEvent) -> None:
+        """Take the first dropped file as the picture."""
+        for url in event.mimeData().urls():
+            if url.isLocalFile():
+                self.picture_dropped.emit(Path(url.toLocalFile()))
+                event.acceptProposedAction()
+                return
+
+    def _show_what_there_is(self) -> None:
+        there = self._session.pyramid is not None
+        self._empty.setVisible(not there)
+        self._bar.setVisible(there and self.underMouse())
+        self._empty.raise_()
+
+
+class _ZoomBar(QWidget):
+    def __init__(self, canvas: Canvas) -> None:
+        super().__init__()
+        self.setObjectName("panel")
+        row = QHBoxLayout(self)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.setSpacing(0)
+        for icon, told, keys, act in (
+            ("minus", self.tr("Look from farther away"), "-", lambda: canvas.zoom_by(0.8)),
+            ("fit", self.tr("Show the whole picture"), "0", canvas.fit),
+            ("plus", self.tr("Look closer"), "+", lambda: canvas.zoom_by(1.25)),
+        ):
+            button = IconButton(icon, told, keys=keys)
+            button.clicked.connect(act)
+            row.addWidget(button)
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(self.palette().window())
+        painter.drawRoundedRect(QRectF(self.rect()), 4, 4)
+
+
+class _Empty(QWidget):
+    def __init__(self) -> None:
+        super().__init__()
+        column = QVBoxLayout(self)
+        column.setSpacing(MARGIN)
+        column.addStretch(2)
+        for label in (
+            words(self.tr("Bring the picture"), size="heading"),
+            words(
+                self.tr("Drop a photograph of the art here, paste it, or open the file."),
+                quiet=True,
+            ),
+        ):
+            label.setAlignment(Qt.AlignmentFlag.AlignCenter)
+            column.addWidget(label)
+        self.open_button = push_button(self.tr("Open a photograph"), rank="first")
+        column.addSpacing(SECTION - MARGIN)
+        column.addWidget(self.open_button, 0, Qt.AlignmentFlag.AlignCenter)
+        column.addStretch(3)
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        QPainter(self).fillRect(self.rect(), self.palette().window())

@@ -1,0 +1,74 @@
+"""The desk: everything the designer can do and undo, as one frozen value."""
+
+from dataclasses import dataclass
+
+from framing_palette.errors import FieldError
+from framing_palette.picture import Region
+from framing_palette.ranking.strips import Strip
+
+MOST_KEPT = 4
+
+
+@dataclass(frozen=True, slots=True)
+class Kept:
+    """A sample or a whole design that rests on the rail.
+
+    Parameters
+    ----------
+    codes
+        The sample's code, or the codes of a design's layers from the art outward.
+    title
+        What the rail calls it.
+    note
+        What the client or the designer said about it.
+    """
+
+    codes: tuple[str, ...]
+    title: str
+    note: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class SetAside:
+    """A sample that was sent away, with the reason if one was given."""
+
+    code: str
+    reason: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Desk:
+    """What lies on the desk; every edit makes a new one.
+
+    Parameters
+    ----------
+    regions
+        The outlines drawn on the picture.
+    laid
+        Codes of the samples laid round the picture, from the art outward.
+    strips
+        Samples that lie on the picture as strips.
+    kept
+        What rests on the rail, at most four.
+    set_aside
+        Samples that were sent away from this job.
+
+    Raises
+    ------
+    FieldError
+        When more is kept than the rail holds.
+    """
+
+    regions: tuple[Region, ...] = ()
+    laid: tuple[str, ...] = ()
+    strips: tuple[Strip, ...] = ()
+    kept: tuple[Kept, ...] = ()
+    set_aside: tuple[SetAside, ...] = ()
+
+    def __post_init__(self) -> None:
+        if len(self.kept) > MOST_KEPT:
+            raise FieldError(
+                "The rail",
+                got="full",
+                wanted="take one of the four off it first",
+            )

@@ -1,0 +1,180 @@
+"""The rail: up to four kept samples or designs, side by side, through all steps."""
+
+from PySide6.QtCore import QByteArray, QMimeData, QPoint, QRect, QRectF, QSize, Qt, Signal
+from PySide6.QtGui import (
+    QColor,
+    QDrag,
+    QDragEnterEvent,
+    QDropEvent,
+    QKeyEvent,
+    QMouseEvent,
+    QPainter,
+    QPaintEvent,
+    QPalette,
+    QPen,
+)
+from PySide6.QtWidgets import QAbstractButton, QApplication, QHBoxLayout, QSizePolicy, QWidget
+
+from framing_palette.window.desk import MOST_KEPT, Kept
+from framing_palette.window.keeping import keep_sample, let_go
+from framing_palette.window.sample_list import SAMPLE_MIME
+from framing_palette.window.session import Session
+from framing_palette.window.swatches import SwatchBook
+from framing_palette.window.theme import type_font
+from framing_palette.window.tokens import GAP, MARGIN, RAIL_HEIGHT, SMALL, WIDE_MARGIN
+
+ROLE = QPalette.ColorRole
+_SWATCH = QSize(56, 64)
+
+
+class Slot(QAbstractButton):
+    """One place on the rail: a swatch, a name and its number, or an empty outline."""
+
+    def __init__(self, session: Session, swatches: SwatchBook, number: int) -> None:
+        super().__init__()
+        self._session = session
+        self._swatches = swatches
+        self._number = number
+        self._pressed_at: QPoint | None = None
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
+        self.setMaximumWidth(280)
+        self.setMinimumWidth(96)
+        self.setAttribute(Qt.WidgetAttribute.WA_Hover)
+        self.tell()
+
+    @property
+    def kept(self) -> Kept | None:
+        """What rests here."""
+        kept = self._session.desk.kept
+        return kept[self._number] if self._number < len(kept) else None
+
+    def tell(self) -> None:
+        """Say what is here now."""
+        kept = self.kept
+        place = self._number + 1
+        name = f"{place}: {kept.title}" if kept else self.tr("Place %1, empty")
+        self.setAccessibleName(name.replace("%1", str(place)))
+        self.setEnabled(kept is not None)
+        self.setToolTip(f"{kept.title}  ({place})" if kept else "")
+        cursor = Qt.CursorShape.PointingHandCursor if kept else Qt.CursorShape.ArrowCursor
+        self.setCursor(cursor)
+        self.update()
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        """Remember where a drag may begin."""
+        self._pressed_at = event.position().toPoint()
+        super().mousePressEvent(event)
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        """Drag what rests here away once the pointer has moved far enough."""
+        kept, start = self.kept, self._pressed_at
+        if kept is None or start is None:
+            return
+        way = event.position().toPoint() - start
+        if way.manhattanLength() >= QApplication.startDragDistance():
+            self._pressed_at = None
+            self.setDown(False)
+            data = QMimeData()
+            data.setData(SAMPLE_MIME, QByteArray(kept.codes[0].encode()))
+            drag = QDrag(self)
+            drag.setMimeData(data)
+            drag.exec(Qt.DropAction.CopyAction)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Take what rests here off the rail with Delete."""
+        if event.key() in (Qt.Key.Key_Delete, Qt.Key.Key_Backspace):
+            let_go(self._session, self._number)
+        else:
+            super().keyPressEvent(event)
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        """Draw the place."""
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        box = QRectF(self.rect()).adjusted(0.5, 0.5, -0.5, -0.5)
+        kept = self.kept
+        if kept is None:
+            self._draw_empty(painter, box)
+        else:
+            self._draw_kept(painter, box, kept)
+
+    def _draw_empty(self, painter: QPainter, box: QRectF) -> None:
+        pen = QPen(self.palette().color(ROLE.Mid), 1, Qt.PenStyle.CustomDashLine)
+        pen.setDashPattern([4, 4])
+        painter.setPen(pen)
+        painter.drawRoundedRect(box, 4, 4)
+        painter.setFont(type_font(SMALL))
+        painter.setPen(self.palette().color(ROLE.PlaceholderText))
+        number = str(self._number + 1)
+        is_next = self._number == len(self._session.desk.kept)
+        said = self.tr("K keeps a sample here") if is_next else number
+        flags = Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap
+        painter.drawText(box.adjusted(GAP, 0, -GAP, 0), flags, said)
+
+    def _draw_kept(self, painter: QPainter, box: QRectF, kept: Kept) -> None:
+        palette = self.palette()
+        is_laid = self._session.desk.laid == kept.codes
+        painter.setPen(QPen(palette.color(ROLE.Highlight if is_laid else ROLE.Mid), 1 + is_laid))
+        painter.setBrush(palette.color(ROLE.Light if self.underMouse() else ROLE.Base))
+        painter.drawRoundedRect(box.adjusted(0.5, 0.5, -0.5, -0.5), 4, 4)
+        top = (self.height() - _SWATCH.height()) // 2
+        swatch = QRect(QPoint(MARGIN, top), _SWATCH)
+        self._draw_pieces(painter, swatch, kept)
+        left = swatch.right() + MARGIN
+        room = QRect(left, top, self.width() - left - GAP, _SWATCH.height())
+        painter.setFont(type_font(SMALL, strong=True))
+        painter.setPen(palette.color(ROLE.PlaceholderText))
+        painter.drawText(room, Qt.AlignmentFlag.AlignTop, str(self._number + 1))
+        painter.setFont(type_font(SMALL))
+        painter.setPen(palette.color(ROLE.WindowText))
+        flags = Qt.TextFlag.TextWordWrap | Qt.AlignmentFlag.AlignTop
+        painter.drawText(room.adjusted(0, 20, 0, 0), flags, kept.title)
+
+    def _draw_pieces(self, painter: QPainter, box: QRect, kept: Kept) -> None:
+        codes = [code for code in kept.codes if code in self._session.catalogue]
+        for at, code in enumerate(codes):
+            part = box.width() // len(codes)
+            piece = QRect(box.left() + at * part, box.top(), part, box.height())
+            self._swatches.draw(painter, piece, self._session.sample_of(code))
+        if not codes:
+            painter.fillRect(box, QColor(128, 128, 128))
+
+
+class Rail(QWidget):
+    """Four places; samples can be dropped on it and are laid round the picture on a click."""
+
+    chosen = Signal(int)
+
+    def __init__(self, session: Session, swatches: SwatchBook) -> None:
+        super().__init__()
+        self.setObjectName("panel")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        self.setFixedHeight(RAIL_HEIGHT)
+        self.setAcceptDrops(True)
+        self._session = session
+        self.slots = [Slot(session, swatches, number) for number in range(MOST_KEPT)]
+        row = QHBoxLayout(self)
+        row.setContentsMargins(WIDE_MARGIN, MARGIN, WIDE_MARGIN, MARGIN)
+        row.setSpacing(MARGIN)
+        for number, slot in enumerate(self.slots):
+            row.addWidget(slot)
+            slot.clicked.connect(lambda _on=False, number=number: self.chosen.emit(number))
+        row.setAlignment(Qt.AlignmentFlag.AlignLeft)
+        for signal in (session.kept_changed, session.laid_changed, session.catalogue_changed):
+            signal.connect(self._tell)
+        swatches.arrived.connect(self._tell)
+
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
+        """Let samples be dropped."""
+        if event.mimeData().hasFormat(SAMPLE_MIME):
+            event.acceptProposedAction()
+
+    def dropEvent(self, event: QDropEvent) -> None:
+        """Keep the dropped sample."""
+        code = bytes(event.mimeData().data(SAMPLE_MIME).data()).decode()
+        keep_sample(self._session, code)
+        event.acceptProposedAction()
+
+    def _tell(self) -> None:
+        for slot in self.slots:
+            slot.tell()

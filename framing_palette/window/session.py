@@ -1,0 +1,162 @@
+"""The session: the one thing in the program that changes; it holds frozen values only.
+
+Views read it and listen to its signals; nothing in it knows how it is shown. What the designer
+does goes through :meth:`Session.edit` and can be undone; what the program found out (findings,
+ranking) is assigned as it arrives.
+"""
+
+from dataclasses import dataclass, fields, replace
+from typing import TYPE_CHECKING, Any
+
+from PySide6.QtCore import QObject, Signal, SignalInstance
+from PySide6.QtGui import QUndoStack
+
+from framing_palette.catalogue import Catalogue, Sample
+from framing_palette.ranking import RankedSample
+from framing_palette.window.desk import Desk
+from framing_palette.window.preferences import Preferences
+from framing_palette.window.undo import ChangeDesk
+
+if TYPE_CHECKING:
+    from collections.abc import Mapping
+
+    from framing_palette.picture import Findings, Picture
+    from framing_palette.picture.looking import Survey
+    from framing_palette.units import Length
+    from framing_palette.window.images import Pyramid
+
+UNDO_LIMIT = 500
+
+
+@dataclass(frozen=True, slots=True)
+class JobFacts:
+    """Whose job it is and what is known of the art, as the job line shows it."""
+
+    client: str = ""
+    title: str = ""
+    saved: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Probe:
+    """A colour picked from the picture (Lab D50) that the shelf is to look near."""
+
+    lab: tuple[float, float, float]
+    name: str = ""
+
+
+class Session(QObject):
+    """What is open at the counter."""
+
+    picture_changed = Signal()
+    survey_changed = Signal()
+    pyramid_changed = Signal()
+    findings_changed = Signal()
+    catalogue_changed = Signal()
+    ranked_changed = Signal()
+    facts_changed = Signal()
+    art_size_changed = Signal()
+    step_changed = Signal()
+    chosen_code_changed = Signal()
+    chosen_region_changed = Signal()
+    lit_colour_changed = Signal()
+    probe_changed = Signal()
+    preferences_changed = Signal()
+    notice_changed = Signal()
+    undo_changed = Signal()
+
+    regions_changed = Signal()
+    laid_changed = Signal()
+    strips_changed = Signal()
+    kept_changed = Signal()
+    set_aside_changed = Signal()
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self.picture: Picture | None = None
+        self.survey: Survey | None = None
+        self.pyramid: Pyramid | None = None
+        self.findings: Findings | None = None
+        self.catalogue = Catalogue(samples=())
+        self.ranked: tuple[RankedSample, ...] = ()
+        self.facts = JobFacts()
+        self.art_size: tuple[Length, Length] | None = None
+        self.step = ""
+        self.chosen_code = ""
+        self.chosen_region = -1
+        self.lit_colour: tuple[float, float, float] | None = None
+        self.probe: Probe | None = None
+        self.preferences = Preferences()
+        self.notice = ""
+        self.desk = Desk()
+        self.undo_stack = QUndoStack(self)
+        self.undo_stack.setUndoLimit(UNDO_LIMIT)
+        # By way of the session: a dying stack speaks once more when its listeners are gone.
+        self.undo_stack.indexChanged.connect(self.undo_changed)
+        self._last_look: tuple[str, ...] = ()
+        self._merge_ids: dict[str, int] = {}
+        self._ranked_by_code: Mapping[str, RankedSample] = {}
+
+    def assign(self, name: str, value: Any) -> None:
+        """Give one value that the program found out, and tell the views of it."""
+        if getattr(self, name) is value:
+            return
+        setattr(self, name, value)
+        if name == "ranked":
+            self._ranked_by_code = {ranked.sample.code: ranked for ranked in self.ranked}
+        self._signal_of(name).emit()
+
+    def edit(self, words: str, *, merge: str = "", **values: Any) -> None:
+        """Do something undoable: replace values of the desk under a name.
+
+        Edits that follow each other with the same ``merge`` become one.
+
+        Raises
+        ------
+        FieldError
+            When the desk would hold something it cannot; nothing is changed then.
+        """
+        after = replace(self.desk, **values)
+        if after == self.desk:
+            return
+        merge_id = self._merge_ids.setdefault(merge, len(self._merge_ids)) if merge else -1
+        command = ChangeDesk(
+            words,
+            before=self.desk,
+            after=after,
+            assign=self.put_desk,
+            merge_id=merge_id,
+        )
+        self.undo_stack.push(command)
+
+    def put_desk(self, desk: Desk) -> None:
+        """Replace the whole desk and tell the views what is different."""
+        before, self.desk = self.desk, desk
+        if before.laid != desk.laid:
+            self._last_look = before.laid
+        for field in fields(Desk):
+            if getattr(before, field.name) != getattr(desk, field.name):
+                self._signal_of(field.name).emit()
+
+    def blink(self) -> None:
+        """Lay the look round the picture that was there before this one."""
+        if self._last_look != self.desk.laid:
+            self.edit("Blink", merge="blink", laid=self._last_look)
+
+    def ranked_of(self, code: str) -> RankedSample | None:
+        """Return what was judged of a sample against this picture, None before it was."""
+        return self._ranked_by_code.get(code)
+
+    def sample_of(self, code: str) -> Sample:
+        """Return a sample of the catalogue.
+
+        Raises
+        ------
+        UnknownSampleError
+            When the catalogue has no such code.
+        """
+        return self.catalogue[code]
+
+    def _signal_of(self, name: str) -> SignalInstance:
+        signal: SignalInstance = getattr(self, f"{name}_changed")
+        return signal

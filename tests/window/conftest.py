@@ -1,0 +1,107 @@
+"""A desk with an invented picture, rack and findings, small enough to be quick."""
+
+import os
+
+os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+
+from collections.abc import Iterator
+
+import numpy as np
+import pytest
+from PySide6.QtWidgets import QApplication
+from pytestqt.qtbot import QtBot
+
+from framing_palette.catalogue import Catalogue, Kind, Sample, SampleColour
+from framing_palette.colour import lab_d50_to_srgb_u8
+from framing_palette.picture import ColourTrust, Part, Picture, Region, Role
+from framing_palette.picture.pictures import TrustGrade
+from framing_palette.units import Length
+from framing_palette.window.shell import Shell
+from framing_palette.window.theme import put_on, tokens_named
+
+TRUST = ColourTrust(method="assumed", grade=TrustGrade.UNKNOWN, words="Nothing tells.")
+
+
+def make_picture(*, columns: int = 160, rows: int = 120, mm_per_px: float | None = 2.0) -> Picture:
+    """A grey-blue sea under a pale sky with a red boat."""
+    lab = np.empty((rows, columns, 3), dtype=np.float32)
+    lab[: rows // 2] = (78.0, -3.0, -8.0)
+    lab[rows // 2 :] = (45.0, -4.0, -12.0)
+    lab[rows // 2 - 15 : rows // 2 + 15, columns // 2 - 20 : columns // 2 + 20] = (42.0, 52.0, 34.0)
+    lab.flags.writeable = False
+    return Picture(lab, mm_per_px, TRUST, columns, rows, source="sea.png")
+
+
+BOAT = Region("boat", Role.FOCUS, (Part(((0.37, 0.37), (0.63, 0.37), (0.63, 0.63), (0.37, 0.63))),))
+
+
+def make_sample(code: str, lab: tuple[float, float, float], kind: Kind = Kind.MAT) -> Sample:
+    is_mat = kind is Kind.MAT
+    return Sample(
+        code=code,
+        name=code.replace("-", " ").capitalize(),
+        kind=kind,
+        colours=(SampleColour(lab, 1.0),),
+        face=None if is_mat else Length.mm_of(30),
+        thickness=Length.mm_of("1.4"),
+    )
+
+
+RACK = Catalogue(
+    samples=(
+        make_sample("brick-red", (38.0, 30.0, 20.0)),
+        make_sample("deep-sea", (40.0, -4.0, -14.0)),
+        make_sample("pale-sky", (80.0, -3.0, -7.0)),
+        make_sample("acid-lime", (85.0, -50.0, 80.0)),
+        make_sample("black-flat", (18.0, 0.0, 0.0), Kind.MOULDING),
+        make_sample("warm-slip", (70.0, 5.0, 20.0), Kind.WRAPPED_FILLET),
+    ),
+    name="Invented test rack",
+)
+
+
+@pytest.fixture
+def rack() -> Catalogue:
+    return RACK
+
+
+@pytest.fixture
+def boat() -> Region:
+    return BOAT
+
+
+@pytest.fixture
+def app(qapp: QApplication) -> QApplication:
+    put_on(qapp, tokens_named("light"))
+    return qapp
+
+
+@pytest.fixture
+def shell(app: QApplication, qtbot: QtBot) -> Iterator[Shell]:
+    window = Shell()
+    window.resize(1366, 768)
+    qtbot.addWidget(window)
+    yield window
+    window.runner.close()
+
+
+@pytest.fixture
+def open_shell(shell: Shell, qtbot: QtBot) -> Shell:
+    """A shell with the picture, the rack and the ranking in place."""
+    from framing_palette.picture.looking import survey_picture
+    from framing_palette.window.errands import OpenedPicture
+    from framing_palette.window.images import pyramid_of
+
+    picture = make_picture()
+    opened = OpenedPicture(
+        picture=picture,
+        survey=survey_picture(picture),
+        pyramid=pyramid_of(lab_d50_to_srgb_u8(picture.lab_d50)),
+        regions=(BOAT,),
+        title="A red boat",
+        art_size=(Length.mm_of(320), Length.mm_of(240)),
+    )
+    with qtbot.waitSignal(shell.session.ranked_changed, timeout=20_000):
+        shell.session.assign("catalogue", RACK)
+        shell.errands.take_picture(opened)
+    return shell

@@ -1,0 +1,62 @@
+"""Renders every step at two sizes into a folder: python tests/window/shots.py FOLDER."""
+
+import os
+import sys
+from pathlib import Path
+
+os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+
+from PySide6.QtCore import QEventLoop, QTimer
+from PySide6.QtWidgets import QApplication
+
+from framing_palette.units import Length
+from framing_palette.window.shell import Shell
+from framing_palette.window.theme import put_on, tokens_named
+
+ROOT = Path(__file__).resolve().parents[2]
+SIZES = ((1366, 768), (1920, 1080))
+
+
+def wait(ms: int) -> None:
+    loop = QEventLoop()
+    QTimer.singleShot(ms, loop.quit)
+    loop.exec()
+
+
+def rest(shell: Shell) -> None:
+    idle = 0
+    while idle < 5:
+        wait(60)
+        idle = 0 if shell.runner.is_busy() else idle + 1
+
+
+def main(folder: Path, theme: str = "light") -> None:
+    app = QApplication.instance() or QApplication(sys.argv[:1])
+    put_on(app, tokens_named(theme))
+    shell = Shell()
+    shell.show()
+    rest(shell)
+    shell.grab().save(str(folder / f"empty-{theme}.png"))
+    shell.errands.open_catalogue(ROOT / "catalog")
+    picture = Path(os.environ.get("SHOT_PICTURE", ROOT / "sample_images" / "ferry_at_dusk.jpg"))
+    shell.errands.open_picture(
+        picture,
+        regions_path=None if "SHOT_PICTURE" in os.environ else picture.with_suffix(".regions.json"),
+        art_size=(Length.inches(24), Length.inches(18)),
+    )
+    rest(shell)
+    for width, height in SIZES:
+        shell.resize(width, height)
+        for key in shell.steps:
+            shell.go(key)
+            if shell.session.ranked:
+                shell.session.assign("chosen_code", shell.session.ranked[1].sample.code)
+            rest(shell)
+            shell.grab().save(str(folder / f"{key}-{width}-{theme}.png"))
+    shell.close()
+
+
+if __name__ == "__main__":
+    target = Path(sys.argv[1])
+    target.mkdir(parents=True, exist_ok=True)
+    main(target, *sys.argv[2:3])
