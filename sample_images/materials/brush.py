@@ -141,10 +141,12 @@ def cover(
     rng: np.random.Generator,
     *,
     where: NDArray[np.float32] | None = None,
+    within: NDArray[np.float32] | None = None,
 ) -> int:
     """Paint `target_srgb` with one brush and return the number of strokes.
 
-    `where` (0..1) is the chance that a stroke is laid at a place.
+    `where` (0..1) is the chance that a stroke is laid at a place; a stroke ends
+    where `within` falls below a half.
     """
     shape = target_srgb.shape[:2]
     lab = to_lab(cv2.GaussianBlur(target_srgb, (0, 0), max(0.6, brush.width_px * 0.18)))
@@ -163,7 +165,7 @@ def cover(
     spread = np.array([brush.tone_spread, brush.hue_spread, brush.hue_spread])
     mixed = aim + np.clip(rng.normal(0, 1, aim.shape), -1.6, 1.6) * spread
     colours = from_lab(mixed[None].astype(np.float32))[0]
-    first, last = _reach(paths, lab, aim, brush.stop_at)
+    first, last = _reach(paths, _leaving(paths, lab, aim, brush.stop_at, within))
     for index in range(len(starts)):
         part = paths[index, first[index] : last[index] + 1]
         if len(part) < 3:
@@ -188,12 +190,23 @@ def _wandered(paths: Paths, starts: Paths, brush: Brush, rng: np.random.Generato
     return np.stack([x * c - y * s, x * s + y * c], axis=-1) + starts[:, None]
 
 
-def _reach(
-    paths: Paths, lab: Image, aim: NDArray[np.float32], limit: float
-) -> tuple[NDArray[np.intp], NDArray[np.intp]]:
-    """First and last point of each path before the target's colour leaves the stroke's."""
+def _leaving(
+    paths: Paths,
+    lab: Image,
+    aim: NDArray[np.float32],
+    limit: float,
+    within: NDArray[np.float32] | None,
+) -> NDArray[np.bool_]:
+    """Which points of each path lie on another colour or outside the shape."""
     row, column = _indices(paths, lab.shape[:2])
-    far = np.linalg.norm(lab[row, column] - aim[:, None], axis=-1) > limit
+    far: NDArray[np.bool_] = np.linalg.norm(lab[row, column] - aim[:, None], axis=-1) > limit
+    return far if within is None else far | (within[row, column] < 0.5)
+
+
+def _reach(
+    paths: Paths, far: NDArray[np.bool_]
+) -> tuple[NDArray[np.intp], NDArray[np.intp]]:
+    """First and last point of each path before it leaves its colour or its shape."""
     middle = paths.shape[1] // 2 - (1 - paths.shape[1] % 2)
     after = far[:, middle:]
     before = far[:, : middle + 1][:, ::-1]

@@ -57,6 +57,12 @@ class ChalkSheet:
         bite = smoothstep(0.62 - pressure, 1.12 - pressure, self._tooth)
         self._lay(colour, mask * bite)
 
+    def dab(self, outlines: list[Points], colours: list[Image], *, pressure: float) -> None:
+        """Blots of wet colour, one colour an outline (pixels)."""
+        bite = smoothstep(0.62 - pressure, 1.12 - pressure, self._tooth)
+        for outline, colour in zip(outlines, colours, strict=True):
+            self._lay(colour, filled(bite.shape, outline, soft_px=0.6) * bite)
+
     def _lay(self, colour: Image, coverage: Field) -> None:
         self.colour = blend(self.colour, colour, coverage)
         self._filled = np.maximum(self._filled, coverage)
