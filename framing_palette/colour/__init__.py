@@ -35,6 +35,7 @@ from framing_palette.colour.spectra import (
     spectrum_to_xyz,
     white_under,
 )
+from framing_palette.colour.uncertainty import drawn_colours
 
 __all__ = [
     "ILLUMINANTS",
@@ -46,6 +47,7 @@ __all__ = [
     "chroma",
     "delta_e_2000",
     "delta_e_2000_matrix",
+    "drawn_colours",
     "harmony",
     "heat",
     "hue_deg",

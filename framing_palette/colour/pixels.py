@@ -11,22 +11,11 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from framing_palette.arrays import Float32Array, FloatArray, UInt8Array, as_lab
-from framing_palette.colour.adaptation import WHITE_D50_XYZ
+from framing_palette.colour.cielab import fill_lab_of_linear, fill_linear_of_lab
 from framing_palette.colour.slabs import SLAB_ELEMENTS, Slab, work_through
-from framing_palette.colour.srgb import (
-    LINEAR_SRGB_TO_XYZ_D50,
-    XYZ_D50_TO_LINEAR_SRGB,
-    linear_to_srgb,
-    srgb_to_linear,
-)
+from framing_palette.colour.srgb import linear_to_srgb, srgb_to_linear
 from framing_palette.errors import FieldError, ShapeError
 
-_DELTA = 6.0 / 29.0  # where CIELAB's cube root hands over to a straight line
-_DELTA_CUBED = np.float32(_DELTA**3)
-_LINE_SLOPE = np.float32(1.0 / (3.0 * _DELTA**2))
-_LINE_START = np.float32(4.0 / 29.0)
-_RATIO_OF_LINEAR = (LINEAR_SRGB_TO_XYZ_D50 / WHITE_D50_XYZ[:, None]).astype(np.float32)
-_LINEAR_OF_RATIO = (XYZ_D50_TO_LINEAR_SRGB * WHITE_D50_XYZ).astype(np.float32)
 _STEPS = 65_535  # of linear light; the steepest of them is a twentieth of an 8-bit step
 
 
@@ -72,16 +61,7 @@ def _fill_lab(lab: Float32Array, pixels: UInt8Array, linear: Float32Array, f: Fl
     """Convert one slab of pixels, shape (n, 3), with two buffers of shape (3, n)."""
     for channel in range(3):
         np.take(_linear_of_u8(), pixels[:, channel], out=linear[channel], mode="clip")
-    ratio = np.matmul(_RATIO_OF_LINEAR, linear, out=f)
-    flat = ratio.reshape(-1)
-    dark = np.flatnonzero(flat <= _DELTA_CUBED)  # few pixels lie on the straight line near black
-    line = flat[dark] * _LINE_SLOPE + _LINE_START
-    np.cbrt(flat, out=flat)
-    flat[dark] = line
-    f_x, f_y, f_z = f
-    np.multiply(np.subtract(f_x, f_y, out=f_x), 500.0, out=lab[:, 1])
-    np.multiply(np.subtract(f_y, f_z, out=f_z), 200.0, out=lab[:, 2])
-    np.subtract(np.multiply(f_y, 116.0, out=f_y), 16.0, out=lab[:, 0])
+    fill_lab_of_linear(lab, linear, f)
 
 
 @cache
@@ -129,20 +109,7 @@ def _fill_pixels(
     pixels: UInt8Array, lab: FloatArray, f: Float32Array, linear: Float32Array
 ) -> None:
     """Convert one slab of colours, shape (n, 3), with two buffers of shape (3, n)."""
-    f_x, f_y, f_z = f
-    f_y[...] = lab[:, 0]
-    f_y += 16.0
-    f_y *= 1.0 / 116.0
-    np.add(np.multiply(lab[:, 1], 1.0 / 500.0, out=f_x, casting="same_kind"), f_y, out=f_x)
-    np.multiply(lab[:, 2], -1.0 / 200.0, out=f_z, casting="same_kind")
-    f_z += f_y
-    flat = f.reshape(-1)
-    dark = np.flatnonzero(flat <= _DELTA)
-    line = (flat[dark] - _LINE_START) / _LINE_SLOPE
-    cube = np.multiply(flat, flat, out=linear.reshape(-1))
-    flat *= cube
-    flat[dark] = line
-    np.matmul(_LINEAR_OF_RATIO, f, out=linear)
+    fill_linear_of_lab(linear, lab, f)
     linear *= _STEPS
     linear += 0.5
     np.fmin(np.fmax(linear, 0.0, out=linear), _STEPS, out=linear)  # a nan becomes 0

@@ -14,13 +14,17 @@ from numpy.typing import ArrayLike
 
 from framing_palette.arrays import FloatArray, as_lab, as_srgb
 from framing_palette.colour.adaptation import WHITE_D50_XYZ
-from framing_palette.colour.pixels import lab_d50_to_srgb_u8, srgb_u8_to_lab_d50
-from framing_palette.colour.srgb import (
-    LINEAR_SRGB_TO_XYZ_D50,
-    XYZ_D50_TO_LINEAR_SRGB,
-    linear_to_srgb,
-    srgb_to_linear,
+from framing_palette.colour.cielab import (
+    compress,
+    converted,
+    expand,
+    fill_f_of_lab,
+    fill_lab_of_f,
+    fill_lab_of_linear,
+    fill_linear_of_lab,
 )
+from framing_palette.colour.pixels import lab_d50_to_srgb_u8, srgb_u8_to_lab_d50
+from framing_palette.colour.srgb import linear_to_srgb, srgb_to_linear
 
 __all__ = [
     "lab_d50_to_linear_srgb",
@@ -35,8 +39,6 @@ __all__ = [
     "srgb_u8_to_lab_d50",
     "xyz_d50_to_lab_d50",
 ]
-
-_DELTA = 6.0 / 29.0  # where CIELAB's cube root hands over to a straight line
 
 
 def xyz_d50_to_lab_d50(xyz_d50: ArrayLike) -> FloatArray:
@@ -58,14 +60,7 @@ def xyz_d50_to_lab_d50(xyz_d50: ArrayLike) -> FloatArray:
     [0.0, 0.0, 0.0]
     """
     xyz = as_srgb(xyz_d50, name="xyz_d50")
-    ratio = xyz / WHITE_D50_XYZ.astype(xyz.dtype)
-    line = ratio / (3.0 * _DELTA**2) + 4.0 / 29.0
-    f = np.where(ratio > _DELTA**3, np.cbrt(ratio), line)
-    lab = np.empty_like(f)
-    lab[..., 0] = 116.0 * f[..., 1] - 16.0
-    lab[..., 1] = 500.0 * (f[..., 0] - f[..., 1])
-    lab[..., 2] = 200.0 * (f[..., 1] - f[..., 2])
-    return lab
+    return converted(xyz, _fill_lab_of_xyz)
 
 
 def lab_d50_to_xyz_d50(lab_d50: ArrayLike) -> FloatArray:
@@ -81,13 +76,7 @@ def lab_d50_to_xyz_d50(lab_d50: ArrayLike) -> FloatArray:
     ShapeError
         When the last axis is not 3 long.
     """
-    lab = as_lab(lab_d50)
-    f = np.empty_like(lab)
-    f[..., 1] = (lab[..., 0] + 16.0) / 116.0
-    f[..., 0] = f[..., 1] + lab[..., 1] / 500.0
-    f[..., 2] = f[..., 1] - lab[..., 2] / 200.0
-    ratio = np.where(f > _DELTA, f * f * f, (f - 4.0 / 29.0) * (3.0 * _DELTA**2))
-    return ratio * WHITE_D50_XYZ.astype(lab.dtype)
+    return converted(as_lab(lab_d50), _fill_xyz_of_lab)
 
 
 def linear_srgb_to_lab_d50(linear_srgb: ArrayLike) -> FloatArray:
@@ -99,7 +88,7 @@ def linear_srgb_to_lab_d50(linear_srgb: ArrayLike) -> FloatArray:
         When the last axis is not 3 long.
     """
     linear = as_srgb(linear_srgb, name="linear_srgb")
-    return xyz_d50_to_lab_d50(linear @ LINEAR_SRGB_TO_XYZ_D50.T.astype(linear.dtype))
+    return converted(linear, _fill_lab_of_linear)
 
 
 def lab_d50_to_linear_srgb(lab_d50: ArrayLike) -> FloatArray:
@@ -110,8 +99,7 @@ def lab_d50_to_linear_srgb(lab_d50: ArrayLike) -> FloatArray:
     ShapeError
         When the last axis is not 3 long.
     """
-    xyz = lab_d50_to_xyz_d50(lab_d50)
-    return xyz @ XYZ_D50_TO_LINEAR_SRGB.T.astype(xyz.dtype)
+    return converted(as_lab(lab_d50), _fill_linear_of_lab)
 
 
 def srgb_to_lab_d50(srgb: ArrayLike) -> FloatArray:
@@ -169,3 +157,30 @@ def srgb_gamut_excess(lab_d50: ArrayLike) -> FloatArray:
     srgb = lab_d50_to_srgb(lab_d50, clip=False)
     excess: FloatArray = np.maximum(np.maximum(srgb - 1.0, -srgb), 0.0).max(axis=-1)
     return excess
+
+
+def _fill_lab_of_xyz(lab: FloatArray, xyz: FloatArray, planes: FloatArray, f: FloatArray) -> None:
+    planes[...] = xyz.T
+    np.divide(planes, WHITE_D50_XYZ[:, None], out=f, casting="same_kind")
+    compress(f)
+    fill_lab_of_f(lab, f)
+
+
+def _fill_xyz_of_lab(xyz: FloatArray, lab: FloatArray, f: FloatArray, room: FloatArray) -> None:
+    fill_f_of_lab(f, lab)
+    expand(f, room)
+    np.multiply(f.T, WHITE_D50_XYZ, out=xyz, casting="same_kind")
+
+
+def _fill_lab_of_linear(
+    lab: FloatArray, linear: FloatArray, planes: FloatArray, f: FloatArray
+) -> None:
+    planes[...] = linear.T
+    fill_lab_of_linear(lab, planes, f)
+
+
+def _fill_linear_of_lab(
+    linear: FloatArray, lab: FloatArray, planes: FloatArray, f: FloatArray
+) -> None:
+    fill_linear_of_lab(planes, lab, f)
+    linear[...] = planes.T

@@ -115,6 +115,14 @@ def test_8_bit_pixels_agree_with_the_exact_route_within_a_thousandth(reference_l
     assert colour.delta_e_2000(lab, reference_lab(pixels / 255)).max() < 1e-3
 
 
+def test_colours_become_the_nearest_8_bit_values_of_the_exact_route():
+    rng = np.random.default_rng(5)
+    lab = rng.random((200, 300, 3)) * [110, 240, 240] - [5, 120, 120]
+    exact = colour.lab_d50_to_srgb(lab) * 255
+    off = np.abs(colour.lab_d50_to_srgb_u8(lab) - exact)
+    assert off.max() <= 0.5 + 1 / 30
+
+
 def test_8_bit_pixels_in_a_strided_view_agree_with_a_copy():
     pixels = np.random.default_rng(3).integers(0, 256, (40, 60, 4), dtype=np.uint8)
     view = pixels[::2, ::-1, :3]
@@ -194,8 +202,24 @@ def test_a_nan_stays_a_nan_and_spoils_no_neighbour(convert):
     assert np.array_equal(spoilt[1], whole[1])
 
 
-def test_a_nan_is_shown_as_black():
+def test_a_nan_is_shown_as_black_and_infinite_light_as_white():
     assert colour.lab_d50_to_srgb_u8([np.nan, 0, 0]).tolist() == [0, 0, 0]
+    assert colour.lab_d50_to_srgb_u8([1e9, 0, 0]).tolist() == [255, 255, 255]
+    assert colour.lab_d50_to_srgb_u8([np.inf, 0, 0]).tolist() in ([0, 0, 0], [255, 255, 255])
+
+
+@pytest.mark.parametrize("convert", EVERY_CONVERSION)
+def test_the_input_is_left_as_it_was(convert):
+    values = random_srgb(50)
+    kept = values.copy()
+    convert(values)
+    assert np.array_equal(values, kept)
+
+
+@pytest.mark.parametrize("convert", EVERY_CONVERSION)
+def test_a_view_turned_about_converts_like_its_copy(convert):
+    values = random_srgb(6, 7).transpose(1, 0, 2)[::-1]
+    assert np.array_equal(convert(values), convert(np.ascontiguousarray(values)))
 
 
 def test_black_is_black_both_ways():

@@ -1,3 +1,6 @@
+import subprocess
+import sys
+
 import numpy as np
 import pytest
 from hypothesis import given
@@ -14,6 +17,7 @@ from framing_palette.colour import (
     white_under,
     xyz_d50_to_lab_d50,
 )
+from framing_palette.colour.table_files import table
 from framing_palette.errors import FieldError, ShapeError
 
 REFLECTANCE = arrays(np.float64, 36, elements=st.floats(0, 1))
@@ -44,6 +48,25 @@ def test_a_chart_agrees_with_an_independent_integration(light, chart, science):
         for xyz in (spectrum_to_xyz(chart, light), np.array(theirs))
     ]
     assert delta_e_2000(*lab).max() < 0.02
+
+
+@pytest.mark.parametrize("light", ILLUMINANTS)
+def test_each_shipped_light_holds_the_numbers_of_an_independent_library(light, science):
+    columns = table("lights.csv")
+    theirs = science.SDS_ILLUMINANTS[THEIR_NAMES.get(light, light)]
+    shipped = dict(zip(columns["nm"], columns[light], strict=True))
+    assert len(shipped) == 81
+    for nm, power in shipped.items():
+        assert float(power) == pytest.approx(float(theirs[float(nm)]), rel=1e-9)
+
+
+def test_the_conversion_needs_no_colour_library_at_run_time():
+    program = (
+        "import sys; from framing_palette.colour import *; "
+        "spectrum_to_lab_d50([0.5] * 36, 'F11'); plain_name([50, 0, 0]); "
+        "sys.exit(bool({'colour', 'scipy', 'skimage', 'sklearn', 'cv2'} & set(sys.modules)))"
+    )
+    assert subprocess.run([sys.executable, "-c", program], check=False).returncode == 0
 
 
 def test_the_wavelengths_are_those_of_a_measured_sample():
