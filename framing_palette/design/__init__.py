@@ -14,6 +14,11 @@ from framing_palette.design.borders import (
     weighted,
 )
 from framing_palette.design.cautions import Caution, cautions_of
+from framing_palette.design.checks import (
+    Cuttable,
+    check_cuttable,
+    with_measured_art,
+)
 from framing_palette.design.composing import compose, usual_border, usual_reveal
 from framing_palette.design.depth import Depth, depth_of, mouldings_that_fit
 from framing_palette.design.design_files import (
@@ -38,9 +43,44 @@ from framing_palette.design.layers import (
     Shape,
     Sides,
 )
+from framing_palette.design.measuring import (
+    AgreedSize,
+    Reading,
+    agree,
+    default_tolerance,
+)
+from framing_palette.design.price import (
+    Price,
+    PriceLine,
+    price_of,
+    side_by_side,
+)
+from framing_palette.design.price_book import (
+    Basis,
+    Break,
+    Charge,
+    Part,
+    PriceBook,
+)
+from framing_palette.design.price_book_files import (
+    example_price_book,
+    example_price_book_text,
+    price_book_from_text,
+    price_book_text,
+    read_price_book,
+    write_price_book,
+)
 from framing_palette.design.report import size_report
 from framing_palette.design.sample_parts import layer_of, moulding_of
 from framing_palette.design.search import search_designs
+from framing_palette.design.sheets import (
+    Blank,
+    CutSheet,
+    PlacedBlank,
+    SheetPlan,
+    fall_outs,
+    plan_sheets,
+)
 from framing_palette.design.size_parts import (
     FrameSizes,
     LayerSize,
@@ -49,6 +89,17 @@ from framing_palette.design.size_parts import (
     Sizes,
 )
 from framing_palette.design.sizes import sizes_of
+from framing_palette.design.sticks import (
+    CutStick,
+    Piece,
+    StickPlan,
+    plan_sticks,
+)
+from framing_palette.design.strips import (
+    Strip,
+    StripFrame,
+    strip_frames,
+)
 from framing_palette.design.weight import (
     Weight,
     WeightPart,
@@ -61,10 +112,18 @@ __all__ = [
     "DEFAULT_ALLOWANCE",
     "DEFAULT_CLEARANCE",
     "DEFAULT_HIDDEN_OVERLAP",
+    "AgreedSize",
     "Arrangement",
     "Art",
+    "Basis",
+    "Blank",
     "Board",
+    "Break",
     "Caution",
+    "Charge",
+    "CutSheet",
+    "CutStick",
+    "Cuttable",
     "Depth",
     "Design",
     "Figure",
@@ -75,37 +134,64 @@ __all__ = [
     "LayerSize",
     "Moulding",
     "OpeningSize",
+    "Part",
+    "Piece",
+    "PlacedBlank",
+    "Price",
+    "PriceBook",
+    "PriceLine",
     "RailSize",
+    "Reading",
     "RectangleFigure",
     "SearchResult",
     "Shape",
+    "SheetPlan",
     "Sides",
     "Sizes",
+    "StickPlan",
+    "Strip",
+    "StripFrame",
     "Weight",
     "WeightPart",
     "Window",
+    "agree",
     "borders_to_outer",
     "cautions_of",
+    "check_cuttable",
     "compose",
+    "default_tolerance",
     "depth_of",
     "design_from_text",
     "design_text",
+    "example_price_book",
+    "example_price_book_text",
+    "fall_outs",
     "fitted_to_outer",
     "fixing_rating_kg",
     "layer_of",
     "moulding_of",
     "mouldings_that_fit",
+    "plan_sheets",
+    "plan_sticks",
+    "price_book_from_text",
+    "price_book_text",
+    "price_of",
     "read_design",
+    "read_price_book",
     "read_size_report",
     "same_ratio_borders",
     "search_designs",
     "search_report",
+    "side_by_side",
     "size_report",
     "sizes_of",
+    "strip_frames",
     "usual_border",
     "usual_reveal",
     "weight_of",
     "weighted",
     "wire_tension_n",
+    "with_measured_art",
     "write_design",
+    "write_price_book",
 ]

@@ -92,7 +92,7 @@ def _fit(design: Design, sizes: Sizes, samples: Iterable[Sample]) -> Iterator[st
     if moulding is None or sizes.frame is None:
         return
     if not depth.fits:
-        yield too_deep(depth, samples)
+        yield str(too_deep(depth, samples))
     if moulding.allowance >= moulding.rabbet_width:
         yield (
             f"The play of {said(moulding.allowance)} is not less than the rabbet width of "

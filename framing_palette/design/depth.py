@@ -2,8 +2,8 @@
 
 The deepest path is followed from the wall to the viewer. A layer rests on whatever lies under its
 edge: on the art when it overlaps it, else beside it (a floated picture is as deep as the deeper of
-the two). Each layer rests on the one beneath; a wood fillet with a step carries the board above on
-the step. A liner adds its lip in front of what it holds.
+the two). Each layer rests on the one beneath; a wood fillet whose whole face shows carries the
+board above on its step. A liner adds its lip in front of what it holds.
 """
 
 from collections.abc import Iterable
@@ -15,7 +15,7 @@ from framing_palette.design.designs import Design
 from framing_palette.design.figures import Figure
 from framing_palette.design.layers import Layer, said
 from framing_palette.design.order import overlap_of
-from framing_palette.errors import FieldError
+from framing_palette.errors import FieldError, StackTooDeepError
 from framing_palette.units import ZERO, Length
 
 MOST_NAMED: Final = 5
@@ -90,7 +90,10 @@ def _contents(design: Design) -> Figure:
 
 
 def _step(layer: Layer) -> Length:
-    return (layer.rabbet_depth or ZERO) if layer.kind is Kind.WOOD_FILLET else ZERO
+    """Return how far the board above sinks beside a wood fillet whose whole face shows."""
+    if layer.kind is not Kind.WOOD_FILLET or layer.rabbet_depth is None or layer.reveal is None:
+        return ZERO
+    return layer.rabbet_depth if layer.reveal.smallest == layer.face else ZERO
 
 
 def _known_thickness(layer: Layer, name: str) -> Length:
@@ -124,16 +127,13 @@ def mouldings_that_fit(needed: Length, samples: Iterable[Sample]) -> tuple[Sampl
     return tuple(sample for _, sample in deep)
 
 
-def too_deep(depth: Depth, samples: Iterable[Sample] = ()) -> str:
+def too_deep(depth: Depth, samples: Iterable[Sample] = ()) -> StackTooDeepError:
     """Say by how much a stack is too deep, which mouldings would hold it and what else helps."""
-    shallow = ZERO if depth.rabbet_depth is None else depth.rabbet_depth
-    codes = [sample.code for sample in mouldings_that_fit(depth.needed, samples)][:MOST_NAMED]
-    deeper = (
-        f"take a moulding that fits ({', '.join(codes)})" if codes else "take a deeper moulding"
-    )
-    return (
-        f"The stack is {said(depth.stack.value)} deep and needs {said(depth.clearance)} behind it, "
-        f"but the rabbet is {said(shallow)}: {said(depth.shortfall)} are missing; {deeper}, build "
-        f"up the back of the frame by {said(depth.shortfall)}, or fix the stack with offset clips "
-        "and allow for it standing out behind the frame."
+    fitting = [sample.code for sample in mouldings_that_fit(depth.needed, samples)]
+    return StackTooDeepError(
+        stack=said(depth.stack.value),
+        clearance=said(depth.clearance),
+        rabbet=said(depth.rabbet_depth or ZERO),
+        shortfall=said(depth.shortfall),
+        fitting=fitting[:MOST_NAMED],
     )

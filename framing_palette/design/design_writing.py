@@ -6,6 +6,7 @@ from framing_palette.catalogue import Kind
 from framing_palette.design.arrangements import Arrangement
 from framing_palette.design.designs import Design
 from framing_palette.design.layers import Art, Board, Layer, Moulding, Shape, Sides
+from framing_palette.design.toml_files import quoted
 from framing_palette.units import ZERO, Length
 
 Value = str | bool | float | int | list[str] | None
@@ -61,18 +62,8 @@ def _value(value: Value) -> str:
     if isinstance(value, bool):
         return "true" if value else "false"
     if isinstance(value, list):
-        return "[" + ", ".join(_quoted(item) for item in value) + "]"
-    return _quoted(value) if isinstance(value, str) else repr(value)
-
-
-def _quoted(text: str) -> str:
-    return '"' + "".join(_escaped(character) for character in text) + '"'
-
-
-def _escaped(character: str) -> str:
-    if character in '"\\':
-        return "\\" + character
-    return f"\\u{ord(character):04x}" if ord(character) < 32 or ord(character) == 127 else character
+        return "[" + ", ".join(quoted(item) for item in value) + "]"
+    return quoted(value) if isinstance(value, str) else repr(value)
 
 
 def _optional(length: Length | None) -> str | None:

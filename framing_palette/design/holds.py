@@ -4,6 +4,7 @@ from itertools import pairwise
 
 from framing_palette.catalogue import Kind
 from framing_palette.design.designs import Design
+from framing_palette.design.figures import RectangleFigure
 from framing_palette.design.layers import said
 from framing_palette.design.size_parts import LayerSize
 from framing_palette.design.stacks import Stack
@@ -11,7 +12,7 @@ from framing_palette.errors import FieldError
 from framing_palette.units import ZERO
 
 
-def check_holds(stack: Stack, layers: tuple[LayerSize, ...]) -> None:
+def check_holds(stack: Stack, layers: tuple[LayerSize, ...], contents: RectangleFigure) -> None:
     """Refuse a design in which a layer, a strip or the art would not be held.
 
     A liner holds by its rabbet like a moulding, so that the hidden overlap is not asked of what
@@ -25,6 +26,7 @@ def check_holds(stack: Stack, layers: tuple[LayerSize, ...]) -> None:
     for number, (size, above) in enumerate(pairwise(layers), start=1):
         if above.layer.kind is not Kind.LINER:
             _check_hidden(stack.design, f"layer {number}", size)
+    _check_art(stack, layers[0], contents)
     _check_bridge(stack, layers)
     _check_liner(stack, layers)
 
@@ -37,6 +39,18 @@ def _check_hidden(design: Design, name: str, size: LayerSize) -> None:
                 "widen its borders there"
             )
             raise FieldError(f"{name} hidden part, {side}", got=said(hidden), wanted=wanted)
+
+
+def _check_art(stack: Stack, first: LayerSize, contents: RectangleFigure) -> None:
+    """Refuse borders so narrow that the art would reach beyond the boards that hold it."""
+    across, down = contents.lengths
+    for opening in first.openings:
+        width, height = opening.size.lengths
+        right, below = across - opening.left - width, down - opening.top - height
+        margin = min(opening.left, opening.top, right, below)
+        if margin < stack.overlap:
+            wanted = f"the boards reach only {said(margin)} beyond the opening; widen the borders"
+            raise FieldError("art overlap", got=said(stack.overlap), wanted=wanted)
 
 
 def _check_bridge(stack: Stack, layers: tuple[LayerSize, ...]) -> None:

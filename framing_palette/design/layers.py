@@ -166,7 +166,8 @@ class Layer:
     borders : Sides or None
         From the opening to the outside edge; for the outermost mat alone.
     face : Length or None
-        Whole width of a fillet or liner, hidden part included.
+        Width of a fillet or liner from its sight edge. A wood fillet with a step has its step
+        beyond the face; any other strip is hidden with a part of its face.
     bevel : Length or None
         Width of the slope in plan; None for a 45 degree bevel, which shows the thickness.
     rabbet_width, rabbet_depth : Length or None
@@ -216,6 +217,14 @@ class Layer:
     def is_fillet(self) -> bool:
         """Whether it is a strip frame that lies under the layer above it."""
         return self.kind in FILLETS
+
+    @property
+    def strip_width(self) -> Length | None:
+        """The whole width of a fillet's or liner's strip: the face, and a wood fillet's step."""
+        if self.face is None:
+            return None
+        has_step = self.kind is Kind.WOOD_FILLET and self.rabbet_width is not None
+        return self.face + (self.rabbet_width or ZERO) if has_step else self.face
 
     @property
     def bevel_width(self) -> Length | None:

@@ -4,7 +4,8 @@ The rules, counted from the art outward:
 
 - Every layer but the last needs a reveal; the outermost mat needs borders when it is the last.
 - A fillet lies UNDER the layer above it: its reveal is the width that shows, and the rest of its
-  face is hidden; that rest must be at least the hidden overlap.
+  strip is hidden; that rest must be at least the hidden overlap. The strip is as wide as the
+  face; a wood fillet with a step has the step beyond its face.
 - A liner is a small frame of its own and comes last; its rabbet holds everything inside it.
 - The outermost mat may give borders instead of a reveal when one fillet or liner stands over it:
   the reveal is then the border less what the fillet or liner covers.
@@ -77,10 +78,11 @@ def _check_face(design: Design, name: str, layer: Layer, place: int) -> None:
             wanted = "the last layer's whole width is needed to size the frame"
             raise FieldError(f"{name} face", got="missing", wanted=wanted)
         return
+    width, face = layer.strip_width or ZERO, layer.face or ZERO
     for side, reveal in layer.reveal.named if layer.reveal and layer.face else ():
-        hidden = (layer.face or ZERO) - reveal
-        if hidden < ZERO:
-            wanted = f"it cannot be wider than the layer itself, {said(layer.face or ZERO)}"
+        hidden = width - reveal
+        if reveal > face:
+            wanted = f"it cannot be wider than the layer itself, {said(face)}"
             raise FieldError(f"{name} reveal, {side}", got=said(reveal), wanted=wanted)
         if hidden < design.hidden_overlap:
             wanted = (
@@ -113,11 +115,11 @@ def _check_overlap(design: Design) -> None:
 def cover_of(design: Design, layer: Layer) -> Length | None:
     """Return how far a last fillet or liner covers what lies in it, per side; None when unknown.
 
-    A liner covers its rabbet width less half the play; a fillet covers with its whole face.
+    A liner covers its rabbet width less half the play; a fillet covers with its whole strip.
     """
     if layer.kind is Kind.LINER:
         return layer.rabbet_width - design.allowance / 2 if layer.rabbet_width else None
-    return layer.face
+    return layer.strip_width
 
 
 def overlap_of(design: Design) -> Length | None:

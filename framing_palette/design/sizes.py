@@ -32,7 +32,7 @@ def sizes_of(design: Design) -> Sizes:
     contents = stack.contents()
     outer = stack.outer() if design.layers[-1].kind is Kind.LINER else contents
     layers = tuple(stack.layer_size(place, contents) for place in range(len(design.layers)))
-    check_holds(stack, layers)
+    check_holds(stack, layers, contents)
     return Sizes(layers, outer, contents, _frame(design, outer))
 
 

@@ -137,8 +137,8 @@ class Stack:
 
     def outer(self) -> RectangleFigure:
         """Return the outside size of a last fillet or liner."""
-        face = self.design.layers[-1].face or ZERO
-        return _widened(self._start_at_opening(), Sides.all_round(face), "face")
+        face = self.design.layers[-1].strip_width or ZERO
+        return _widened(self._start_at_opening(), Sides.all_round(face), "strip")
 
     def _start_at_block(self) -> RectangleFigure:
         size = self._block_size()
@@ -156,8 +156,8 @@ class Stack:
         if reveal is None:
             return None
         if layer.kind is not Kind.MAT:
-            face = layer.face
-            return None if face is None else _less(Sides.all_round(face), reveal)
+            width = layer.strip_width
+            return None if width is None else _less(Sides.all_round(width), reveal)
         if place < self.base:
             above = _growth(self.reveals[place + 1 : self.base])
             return _sum(above, self._margins())
@@ -168,9 +168,9 @@ def _strips(
     layer: Layer, opening: RectangleFigure, contents: RectangleFigure
 ) -> RectangleFigure | None:
     """Return a strip frame's outside size; a fillet is trimmed where it would pass the contents."""
-    if layer.kind is Kind.MAT or layer.face is None:
+    if layer.kind is Kind.MAT or layer.strip_width is None:
         return None
-    size = _widened(_restarted(opening, "opening"), Sides.all_round(layer.face), "face")
+    size = _widened(_restarted(opening, "opening"), Sides.all_round(layer.strip_width), "strip")
     if layer.kind is Kind.LINER:
         return size
     width = min(size.width, contents.width, key=lambda figure: figure.value)
