@@ -8,7 +8,9 @@ entries are read one by one, by these names alone, up to stated limits.
 import hashlib
 import json
 import os
+import struct
 import zipfile
+import zlib
 from dataclasses import dataclass
 from pathlib import Path, PurePosixPath
 from tempfile import NamedTemporaryFile
@@ -23,6 +25,18 @@ ENDING: Final = ".framejob"
 MOST_DOCUMENT_BYTES: Final = 20_000_000
 MOST_PICTURE_BYTES: Final = 1_000_000_000
 MOST_ENTRIES: Final = 16
+# All that zipfile is known to raise on bytes that are not what they claim to be.
+_BROKEN_ZIP: Final = (
+    OSError,
+    zipfile.BadZipFile,
+    zipfile.LargeZipFile,
+    zlib.error,
+    struct.error,
+    EOFError,
+    RuntimeError,
+    ValueError,
+    OverflowError,
+)
 _DOCUMENT, _CHECKSUMS, _PICTURES = "job.json", "checksums.json", "pictures"
 
 
@@ -85,7 +99,9 @@ def read_job_file(path: Path, catalogue: Catalogue | None = None) -> PackedJob:
             return _unpacked(path, archive, catalogue)
     except FileNotFoundError as error:
         raise JobFileError(path, problem="is not there", todo="check the name") from error
-    except (OSError, zipfile.BadZipFile, zipfile.LargeZipFile, EOFError, RuntimeError) as error:
+    except JobFileError:
+        raise
+    except _BROKEN_ZIP as error:
         raise JobFileError(
             path,
             problem=f"cannot be read ({error})",
@@ -169,7 +185,7 @@ def _bytes(path: Path, archive: zipfile.ZipFile, name: str, most: int) -> bytes:
         raise JobFileError(
             path, problem=f"has no {name}", todo="it is not a job file; ask for it again"
         ) from error
-    except (zipfile.BadZipFile, EOFError, NotImplementedError, RuntimeError, ValueError) as error:
+    except _BROKEN_ZIP as error:
         raise _damaged(path, name) from error
     if len(content) > most:
         raise JobFileError(
