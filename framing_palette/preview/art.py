@@ -9,10 +9,11 @@ from framing_palette.arrays import Float32Array
 from framing_palette.colour import lab_d50_to_linear_srgb
 from framing_palette.picture import Picture
 from framing_palette.preview.grids import Box, Grid
-from framing_palette.preview.lights import Light
+from framing_palette.preview.ovals import clipped
 from framing_palette.preview.pieces import Piece
-from framing_palette.preview.plans import Plan, Rect
-from framing_palette.preview.sheets import level_light
+from framing_palette.preview.plans import Hole, Rect
+from framing_palette.preview.sections import Site
+from framing_palette.preview.shade import level_light
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -83,25 +84,18 @@ def cut(image: Float32Array, box: Box, part: Box) -> Float32Array:
     return np.maximum(np.asarray(warped, np.float32), 0.0)
 
 
-def art_pieces(
-    plan: Plan, window: int, image: Float32Array, grid: Grid, light: Light, seen: Box
-) -> Iterator[Piece]:
+def art_pieces(site: Site, image: Float32Array, sight: Hole, seen: Box) -> Iterator[Piece]:
     """Draw one art's part of a block, in the shade of the layers round it.
 
     Parameters
     ----------
     image
         The picture from ``scaled``.
+    sight
+        The opening that it is seen through.
     """
-    box = placed(plan.arts[window], grid)
-    part = box.meet(seen)
-    if plan.layers:
-        part = part.meet(grid.around(plan.layers[0].hole(window).rect))
-    if part.empty:
-        return
-    lit = level_light(plan, window, 0, 0.0, grid, part, light)
-    linear = cut(image, box, part) * lit[..., None]
-    if not plan.layers:
-        yield Piece(part, linear)
-        return
-    yield Piece(part, linear, *grid.cover(plan.layers[0].hole(window).rect, part))
+    box = placed(site.plan.arts[site.window], site.grid)
+    part = box.meet(seen).meet(site.grid.around(sight.rect))
+    if not part.empty:
+        lit = level_light(site, 0, 0.0, part)
+        yield clipped(sight, site.grid, part, cut(image, box, part) * lit[..., None])

@@ -12,12 +12,13 @@ from framing_palette.picture import Picture
 from framing_palette.preview.art import ArtImage, fitted, linear_picture, placed, scaled
 from framing_palette.preview.encoding import clipped_pixels, srgb_u8
 from framing_palette.preview.grids import Box
-from framing_palette.preview.painting import Sight, View, coats
+from framing_palette.preview.painting import Sight, Supplies, View, coats
 from framing_palette.preview.pieces import Piece, lay
 from framing_palette.preview.plans import Plan, Rect
 from framing_palette.preview.skins import Skin
 from framing_palette.preview.surfaces import Surface, surface_of
 from framing_palette.preview.texture_files import TextureImage, read_texture
+from framing_palette.preview.tiling import Extent
 
 MOST_BYTES = 160_000_000  # of drawn layers kept for a switch back
 
@@ -94,14 +95,14 @@ class Easel:
     def _drawn(
         self, plan: Plan, pictures: tuple[Picture, ...], view: View, sight: Sight
     ) -> list[_Layer]:
-        def surface(skin: Skin) -> Surface:
-            return self._surface(skin, view.grid.px_per_mm)
+        def surface(skin: Skin, extent: Extent) -> Surface:
+            return self._surface(skin, view.grid.px_per_mm, extent)
 
         def image(window: int) -> ArtImage:
             return self._image(pictures[window % len(pictures)], plan.arts[window], view)
 
         layers = []
-        for coat in coats(plan, view, sight, surface, image):
+        for coat in coats(plan, view, sight, Supplies(surface, image)):
             if coat.key not in self._layers:
                 pieces = tuple(coat.draw())
                 clipped = sum(clipped_pixels(piece.linear) for piece in pieces)
@@ -131,11 +132,11 @@ class Easel:
                 fresh[part.within(view.box)] = srgb_u8(lay(pieces, part))
         return _frozen(fresh)
 
-    def _surface(self, skin: Skin, px_per_mm: float) -> Surface:
-        key = (skin, px_per_mm)
+    def _surface(self, skin: Skin, px_per_mm: float, extent: Extent) -> Surface:
+        key = (skin, px_per_mm, extent)
         if key not in self._surfaces:
-            self._surfaces[key] = surface_of(skin, self._texture(skin), px_per_mm)
-        return _recent(self._surfaces, key, most=24)
+            self._surfaces[key] = surface_of(skin, self._texture(skin), px_per_mm, extent)
+        return _recent(self._surfaces, key, most=16)
 
     def _texture(self, skin: Skin) -> TextureImage | None:
         """Return a skin's texture; one that cannot be read is remembered as its problem."""

@@ -14,7 +14,8 @@ _SLACK = 1e-3  # rounding of a white is not a colour outside the gamut
 @cache
 def _table() -> UInt8Array:
     linear = np.repeat((np.arange(_STEPS) / (_STEPS - 1))[:, None], 3, axis=1)
-    return np.rint(linear_to_srgb(linear)[:, 0] * 255.0).astype(np.uint8)
+    table: UInt8Array = np.rint(linear_to_srgb(linear)[:, 0] * 255.0).astype(np.uint8)
+    return table
 
 
 def srgb_u8(linear: Float32Array) -> UInt8Array:
@@ -33,7 +34,8 @@ def _looked_up(levels: np.ndarray) -> UInt8Array:
 
     if int(cv2.__version__.split(".", maxsplit=1)[0]) >= 5:  # earlier ones take 8 bits only
         return np.asarray(cv2.LUT(levels, _table()), np.uint8)
-    return _table()[levels]
+    encoded: UInt8Array = _table()[levels]
+    return encoded
 
 
 def clipped_pixels(linear: Float32Array) -> int:

@@ -71,11 +71,13 @@ class Grid:
 
     def x_mm(self, box: Box) -> Float64Array:
         """Return the middles of a block's columns in millimetres."""
-        return self.left_mm + (np.arange(box.column_0, box.column_1) + 0.5) / self.px_per_mm
+        columns = np.arange(box.column_0, box.column_1, dtype=np.float64)
+        return self.left_mm + (columns + 0.5) / self.px_per_mm
 
     def y_mm(self, box: Box) -> Float64Array:
         """Return the middles of a block's rows in millimetres."""
-        return self.top_mm + (np.arange(box.row_0, box.row_1) + 0.5) / self.px_per_mm
+        rows = np.arange(box.row_0, box.row_1, dtype=np.float64)
+        return self.top_mm + (rows + 0.5) / self.px_per_mm
 
     def around(self, rect: Rect) -> Box:
         """Return every pixel that a rectangle touches."""
@@ -130,4 +132,5 @@ class Grid:
 def _cover(start: float, stop: float, first: int, last: int) -> Float32Array:
     edges = np.arange(first, last, dtype=np.float64)
     covered = np.minimum(edges + 1.0, stop) - np.maximum(edges, start)
-    return np.clip(covered, 0.0, 1.0).astype(np.float32)
+    cover: Float32Array = np.clip(covered, 0.0, 1.0).astype(np.float32)
+    return cover

@@ -32,7 +32,8 @@ class Light:
     Parameters
     ----------
     azimuth_deg
-        Clockwise from the top as seen by the viewer; 315 is the upper left.
+        Clockwise from the top as seen by the viewer; 315 is the upper left, the default a little
+        above it.
     elevation_deg
         Above the wall: 90 is straight on.
     radius_deg
@@ -41,7 +42,7 @@ class Light:
         Share of the light that comes from all sides, 0..1.
     """
 
-    azimuth_deg: float = 315.0
+    azimuth_deg: float = 322.0
     elevation_deg: float = 50.0
     radius_deg: float = 14.0
     room: float = 0.46
@@ -71,7 +72,7 @@ _SHEEN = {
     Finish.GLOSS: Sheen(0.34, 46.0),
     Finish.METALLIC: Sheen(0.0, 1.0),
 }
-_ALL_ROUND, _LAMP_SIDE, _LAMP = 0.30, 0.75, 1.9
+_ALL_ROUND, _LAMP_SIDE, _LAMP = 0.24, 0.72, 2.2
 _LAMP_SIDE_POWER, _LAMP_POWER = 2.0, 11.0
 _LEAF_DIFFUSE = 0.22  # leaf is never a perfect mirror: a little of it scatters
 
@@ -85,7 +86,8 @@ def lambert(normal: Float64Array, light: Light) -> Float64Array:
         Shape (..., 3), unit vectors.
     """
     direction = np.asarray(light.direction)
-    return np.maximum(normal @ direction, 0.0) / direction[2]
+    lit: Float64Array = np.maximum(normal @ direction, 0.0) / direction[2]
+    return lit
 
 
 def sheen(normal: Float64Array, finish: Finish, light: Light) -> Float64Array:
@@ -93,10 +95,11 @@ def sheen(normal: Float64Array, finish: Finish, light: Light) -> Float64Array:
     kind = _SHEEN[finish]
     if not kind.strength:
         return np.zeros(normal.shape[:-1])
-    half = np.asarray(light.direction) + (0.0, 0.0, 1.0)
+    half = np.asarray(light.direction) + np.array([0.0, 0.0, 1.0])
     half /= np.linalg.norm(half)
     lobe = np.maximum(normal @ half, 0.0) ** kind.power
-    return np.maximum(kind.strength * (lobe - half[2] ** kind.power), 0.0)
+    added: Float64Array = np.maximum(kind.strength * (lobe - half[2] ** kind.power), 0.0)
+    return added
 
 
 def leaf(normal: Float64Array, light: Light) -> Float64Array:

@@ -1,6 +1,7 @@
 """Planning: from a design and its sizes to the plan that the renderer draws."""
 
 from dataclasses import dataclass
+from itertools import pairwise
 from math import isfinite
 
 from framing_palette.catalogue import Catalogue, Finish, Kind, Profile, Sample
@@ -146,12 +147,7 @@ def _frame(
     depth, face = _mm(moulding.rabbet_depth), _mm(moulding.face)
     profile = _known_profile(sample)
     if profile is None:
-        lip = depth + _LIP_MM
-        height = max(_mm(moulding.height), lip + 0.1 * face)
-        profile = (
-            (0.0, lip), (0.12 * face, lip + 0.1), (0.3 * face, height - 0.15 * (height - lip)),
-            (0.5 * face, height), (0.8 * face, height), (face, height - min(0.12 * face, height / 2)),
-        )  # fmt: skip
+        profile = _plain_moulding(depth + _LIP_MM, face, _mm(moulding.height))
         notices = (
             *notices,
             f"{skin.code or 'The moulding'} has no cross-section and is drawn with a plain one.",
@@ -159,6 +155,20 @@ def _frame(
     base = front - depth
     plan = LayerPlan(skin, Build.MITRED, (Hole(sight),), sight.grown(face), base, profile)
     return plan, notices
+
+
+def _plain_moulding(lip: float, face: float, height: float) -> Polyline:
+    """Return a softly rounded cross-section for a moulding of which only sizes are known."""
+    height = max(height, lip + 0.1 * face)
+    fall = min(0.12 * face, height / 2)
+    return (
+        (0.0, lip),
+        (0.12 * face, lip + 0.1),
+        (0.3 * face, height - 0.15 * (height - lip)),
+        (0.5 * face, height),
+        (0.8 * face, height),
+        (face, height - fall),
+    )
 
 
 def _skin(sample: Sample | None, catalogue: Catalogue, name: str) -> tuple[Skin, tuple[str, ...]]:
@@ -174,7 +184,7 @@ def _known_profile(sample: Sample | None) -> Polyline | None:
     if profile is None or len(profile.points) < 2:
         return None
     points = tuple((float(x), float(height)) for x, height in profile.points)
-    ordered = all(a[0] <= b[0] for a, b in zip(points, points[1:], strict=False))
+    ordered = all(a[0] <= b[0] for a, b in pairwise(points))
     return points if ordered and all(isfinite(value) for p in points for value in p) else None
 
 

@@ -3,7 +3,6 @@
 from base64 import b64encode
 from html import escape
 from io import BytesIO
-from os import replace
 from pathlib import Path
 from tempfile import NamedTemporaryFile
 
@@ -149,7 +148,7 @@ def _written(path: Path, content: bytes) -> Path:
             part = Path(file.name)
             file.write(content)
         part.chmod(0o644)
-        replace(part, path)
+        part.replace(path)
     except OSError as error:
         if part is not None:
             part.unlink(missing_ok=True)

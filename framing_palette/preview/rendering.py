@@ -171,10 +171,11 @@ def _proportions(plan: Plan, picture: Picture) -> tuple[str, ...]:
     wanted, got = art.width / art.height, picture.columns / picture.rows
     if abs(wanted / got - 1.0) <= STRETCH_ALLOWED or len(plan.arts) > 1:
         return ()
-    return (
+    told = (
         f"The photograph's proportions differ from the art's size by "
-        f"{abs(wanted / got - 1.0):.0%}, so its middle is shown: check the size or the corners.",
+        f"{abs(wanted / got - 1.0):.0%}, so its middle is shown: check the size or the corners."
     )
+    return (told,)
 
 
 def without_margin(options: Options) -> Options:

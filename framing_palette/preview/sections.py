@@ -16,6 +16,8 @@ from dataclasses import dataclass
 import numpy as np
 
 from framing_palette.arrays import Float64Array
+from framing_palette.catalogue import Finish
+from framing_palette.preview.grids import Grid
 from framing_palette.preview.lights import Light, body_light, lambert, sheen
 from framing_palette.preview.plans import Build, LayerPlan, Plan, Side
 
@@ -23,6 +25,22 @@ _SAMPLES_PER_PX = 6  # across the section, averaged: thin bevels and arrises sta
 _TOUCHING_MM = 1e-3
 _ROUNDED_MM = {Build.SHEET: 0.04, Build.MITRED: 0.5, Build.BUTTED: 0.3}  # how sharp arrises are
 _ARRIS_DROP_MM = 2.0
+_ARRIS_DEG = 32.0  # a corner that turns less belongs to a curve
+_ARRIS_TAPS = 5
+
+
+@dataclass(frozen=True, slots=True)
+class Site:
+    """Where a part of a plan is drawn: round which window, on which grid, under which light."""
+
+    plan: Plan
+    window: int
+    grid: Grid
+    light: Light
+
+    def layer(self, number: int) -> LayerPlan:
+        """Return a layer of the plan."""
+        return self.plan.layers[number]
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,17 +62,19 @@ class Response:
 
 @dataclass(frozen=True, slots=True)
 class Daylight:
-    """Light on a level plane under the layers above it, along one axis: 1 is unhindered."""
+    """Light that reaches a level plane: 1 is unhindered."""
 
     lamp: Float64Array
     room: Float64Array
 
 
-def ridges(plan: Plan, window: int, start: int, side: Side) -> Ridges:
-    """Return the corner points of the layers from ``start`` outward, as one side shows them."""
+def ridges(site: Site, start: int, side: Side) -> Ridges:
+    """Return the corner points of the straight-sided layers from ``start`` outward on one side."""
     outward: list[float] = []
     z: list[float] = []
-    for layer, hole in plan.chain(window, start):
+    for layer, hole in site.plan.chain(site.window, start):
+        if hole.oval:
+            continue
         edge = hole.rect.edge(side)
         outward += [edge + x for x, _ in layer.profile]
         z += [layer.base_mm + height for _, height in layer.profile]
@@ -72,17 +92,15 @@ def daylight(ridge: Ridges, at_mm: Float64Array, z_mm: float, side: Side, light:
         Height of the plane.
     """
     horizon = horizon_rad(ridge, at_mm, np.full_like(at_mm, z_mm))
-    return Daylight(_lamp_above(horizon, _toward_lamp(side, light), light), _sky(horizon))
+    lamp = lamp_above(horizon, np.asarray(toward_lamp(side, light)), light)
+    return Daylight(lamp, (1.0 + np.cos(horizon)) / 2.0)
 
 
 def section(
-    plan: Plan,
-    window: int,
+    site: Site,
     number: int,
     side: Side,
     at_mm: Float64Array,
-    step_mm: float,
-    light: Light,
     *,
     bare: bool = False,
 ) -> Response:
@@ -93,21 +111,51 @@ def section(
     number
         Which layer of the plan.
     at_mm
-        Distances outward from its opening, shape (n,): the middles of pixels.
-    step_mm
-        Width of a pixel; the answer is the mean over it.
+        Distances outward from its opening, shape (n,): the middles of pixels. The answer is the
+        mean over each pixel.
     bare
         True for the cut core of a board, which is matt whatever its surface.
     """
-    layer = plan.layers[number]
+    layer = site.layer(number)
     spread = (np.arange(_SAMPLES_PER_PX) + 0.5) / _SAMPLES_PER_PX - 0.5
-    at = (at_mm[:, None] + spread * step_mm).ravel()
-    z, slope = _heights(layer, at)
-    edge = layer.hole(window).rect.edge(side)
-    outer = horizon_rad(ridges(plan, window, number, side), edge + at, z)
+    at = (at_mm[:, None] + spread / site.grid.px_per_mm).ravel()
+    z, slope = heights(layer, at)
+    edge = layer.hole(site.window).rect.edge(side)
+    outer = horizon_rad(ridges(site, number, side), edge + at, z)
     inner = horizon_rad(_own_ridges_inward(layer), -at, z)
-    response = _respond(layer, slope, outer, inner, side, light, bare=bare)
-    return Response(*(part.reshape(-1, _SAMPLES_PER_PX).mean(axis=1) for part in response))
+    toward = toward_lamp(side, site.light)
+    lit = lamp_above(outer, np.asarray(toward), site.light)
+    lit = lit * lamp_above(inner, np.asarray(-toward), site.light)
+    across, down = side.outward
+    normal = facing(slope, np.asarray(float(across)), np.asarray(float(down)))
+    sky = (np.cos(outer) + np.cos(inner)) / 2.0
+    response = respond(normal, None if bare else layer.skin.finish, Daylight(lit, sky), site.light)
+    parts = (response.lamp, response.room, response.sheen)
+    return Response(*(part.reshape(-1, _SAMPLES_PER_PX).mean(axis=1) for part in parts))
+
+
+def respond(
+    normal: Float64Array, finish: Finish | None, reached: Daylight, light: Light
+) -> Response:
+    """Return what facets do with the light that reaches them; no finish is bare board.
+
+    Parameters
+    ----------
+    normal
+        Shape (..., 3).
+    reached
+        Shape (...).
+    """
+    if finish is None:
+        lamp = (1.0 - light.room) * lambert(normal, light) * reached.lamp
+        return Response(lamp, light.room * reached.room, np.zeros_like(lamp))
+    body = body_light(normal, finish, light)
+    mirrored = body if finish is Finish.METALLIC else 1.0
+    return Response(
+        (1.0 - light.room) * body * reached.lamp,
+        light.room * reached.room * mirrored,
+        sheen(normal, finish, light) * reached.lamp,
+    )
 
 
 def horizon_rad(ridge: Ridges, at_mm: Float64Array, z_mm: Float64Array) -> Float64Array:
@@ -121,83 +169,76 @@ def horizon_rad(ridge: Ridges, at_mm: Float64Array, z_mm: Float64Array) -> Float
     return angle
 
 
-def facing(slope: Float64Array, outward: tuple[Float64Array, Float64Array]) -> Float64Array:
-    """Return the normals, shape (..., 3), of a surface that rises outward with a slope."""
-    normal = np.stack([-slope * outward[0], -slope * outward[1], np.ones_like(slope)], axis=-1)
-    return normal / np.linalg.norm(normal, axis=-1, keepdims=True)
+def facing(slope: Float64Array, across: Float64Array, down: Float64Array) -> Float64Array:
+    """Return the normals, shape (..., 3), of a surface that rises toward (across, down)."""
+    normal = np.stack([-slope * across, -slope * down, np.ones_like(slope)], axis=-1)
+    unit: Float64Array = normal / np.linalg.norm(normal, axis=-1, keepdims=True)
+    return unit
 
 
 def heights(layer: LayerPlan, at_mm: Float64Array) -> tuple[Float64Array, Float64Array]:
-    """Return height above the art and slope of a layer's surface, its arrises slightly rounded."""
-    return _heights(layer, at_mm)
+    """Return height above the art and slope of a layer's surface.
 
-
-def lamp_above(horizon: Float64Array, toward_lamp: Float64Array, light: Light) -> Float64Array:
-    """Return the share of the lamp that stands above a horizon.
-
-    Parameters
-    ----------
-    toward_lamp
-        The lamp's direction along the way outward; where it is negative the horizon lies on the
-        other side and hides nothing.
+    A corner of the polyline that turns little belongs to a curve, so the slope runs on smoothly
+    over it; a sharp one is an arris and is rounded by the width that hands leave it.
     """
-    altitude = np.arctan2(light.direction[2], np.maximum(toward_lamp, 1e-9))
-    radius = np.radians(max(light.radius_deg, 0.05))
-    place = np.clip((altitude - horizon) / (2.0 * radius) + 0.5, 0.0, 1.0)
-    share: Float64Array = np.where(toward_lamp > 0.0, place * place * (3.0 - 2.0 * place), 1.0)
-    return share
-
-
-def _lamp_above(horizon: Float64Array, toward_lamp: float, light: Light) -> Float64Array:
-    return lamp_above(horizon, np.asarray(toward_lamp), light)
-
-
-def _sky(horizon: Float64Array) -> Float64Array:
-    return (1.0 + np.cos(horizon)) / 2.0
-
-
-def _toward_lamp(side: Side, light: Light) -> float:
-    x, y = side.outward
-    return x * light.direction[0] + y * light.direction[1]
-
-
-def _heights(layer: LayerPlan, at_mm: Float64Array) -> tuple[Float64Array, Float64Array]:
-    x = np.asarray([point for point, _ in layer.profile])
-    height = np.asarray([point for _, point in layer.profile])
+    x, height = (np.asarray(axis) for axis in zip(*layer.profile, strict=True))
+    z = layer.base_mm + np.interp(at_mm, x, height)
     if layer.build is not Build.SHEET:
         x = np.concatenate([[x[0] - 0.3], x, [x[-1] + 0.3]])
         height = np.concatenate(
             [[height[0] - _ARRIS_DROP_MM], height, [height[-1] - _ARRIS_DROP_MM]],
         )
+    first, last = _turning_slopes(x, height)
     width = _ROUNDED_MM[layer.build]
-    near, far = (np.interp(at_mm + shift, x, height) for shift in (-width / 2, width / 2))
-    return layer.base_mm + np.interp(at_mm, x, height), (far - near) / width
+    shifts = np.linspace(-width / 2, width / 2, _ARRIS_TAPS)
+    slope = sum(_slope_at(at_mm + shift, x, first, last) for shift in shifts) / _ARRIS_TAPS
+    return z, np.asarray(slope)
+
+
+def _turning_slopes(x: Float64Array, height: Float64Array) -> tuple[Float64Array, Float64Array]:
+    """Return the slopes at the beginning and the end of each segment of a polyline."""
+    slope = np.diff(height) / np.maximum(np.diff(x), 1e-3)
+    angle = np.arctan(slope)
+    smooth = np.abs(np.diff(angle)) < np.radians(_ARRIS_DEG)
+    shared = np.tan((angle[1:] + angle[:-1]) / 2.0)
+    first, last = slope.copy(), slope.copy()
+    first[1:] = np.where(smooth, shared, slope[1:])
+    last[:-1] = np.where(smooth, shared, slope[:-1])
+    return first, last
+
+
+def _slope_at(
+    at_mm: Float64Array, x: Float64Array, first: Float64Array, last: Float64Array
+) -> Float64Array:
+    segment = np.clip(np.searchsorted(x, at_mm, side="right") - 1, 0, x.size - 2)
+    share = (at_mm - x[segment]) / np.maximum(x[segment + 1] - x[segment], 1e-3)
+    slope = first[segment] + (last[segment] - first[segment]) * np.clip(share, 0.0, 1.0)
+    return np.where((at_mm < x[0]) | (at_mm >= x[-1]), 0.0, slope)
+
+
+def lamp_above(horizon: Float64Array, toward: Float64Array, light: Light) -> Float64Array:
+    """Return the share of the lamp that stands above a horizon.
+
+    Parameters
+    ----------
+    toward
+        The lamp's direction along the way outward; where it is negative the horizon lies on the
+        other side and hides nothing.
+    """
+    altitude = np.arctan2(light.direction[2], np.maximum(toward, 1e-9))
+    radius = np.radians(max(light.radius_deg, 0.05))
+    place = np.clip((altitude - horizon) / (2.0 * radius) + 0.5, 0.0, 1.0)
+    share: Float64Array = np.where(toward > 0.0, place * place * (3.0 - 2.0 * place), 1.0)
+    return share
+
+
+def toward_lamp(side: Side, light: Light) -> float:
+    """Return the lamp's direction along the way outward of a side."""
+    across, down = side.outward
+    return across * light.direction[0] + down * light.direction[1]
 
 
 def _own_ridges_inward(layer: LayerPlan) -> Ridges:
-    x, height = np.asarray(layer.profile).T
+    x, height = (np.asarray(axis) for axis in zip(*layer.profile, strict=True))
     return Ridges(-x, layer.base_mm + height)
-
-
-def _respond(
-    layer: LayerPlan,
-    slope: Float64Array,
-    outer: Float64Array,
-    inner: Float64Array,
-    side: Side,
-    light: Light,
-    *,
-    bare: bool,
-) -> tuple[Float64Array, Float64Array, Float64Array]:
-    toward = _toward_lamp(side, light)
-    lit = _lamp_above(outer, toward, light) * _lamp_above(inner, -toward, light)
-    sky = (np.cos(outer) + np.cos(inner)) / 2.0
-    across, down = side.outward
-    normal = facing(slope, (np.asarray(float(across)), np.asarray(float(down))))
-    finish = layer.skin.finish
-    if bare:
-        return (1.0 - light.room) * lambert(normal, light) * lit, light.room * sky, 0.0 * slope
-    body = body_light(normal, finish, light)
-    mirrored = body if finish.value == "metallic" else 1.0
-    lamp = (1.0 - light.room) * body * lit
-    return lamp, light.room * sky * mirrored, sheen(normal, finish, light) * lit

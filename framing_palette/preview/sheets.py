@@ -5,69 +5,76 @@ from collections.abc import Iterator
 import numpy as np
 
 from framing_palette.arrays import Float32Array
-from framing_palette.preview.grids import Box, Grid
-from framing_palette.preview.lights import Light
+from framing_palette.preview.grids import Box
+from framing_palette.preview.ovals import clipped, oval_ring_pieces, seen_boxes
 from framing_palette.preview.pieces import Piece
-from framing_palette.preview.plans import LayerPlan, Plan, Rect, Side
-from framing_palette.preview.strips import Ring, cross_daylight, ring_boxes, ring_pieces, shade
+from framing_palette.preview.plans import Hole, Rect
+from framing_palette.preview.sections import Site
+from framing_palette.preview.shade import level_light, shade
+from framing_palette.preview.strips import Ring, ring_pieces
 from framing_palette.preview.surfaces import Surface, linear_of, seed_of
+from framing_palette.preview.tiling import Extent, window_of
+
+LARGEST_SHEET_PX = 1024
 
 
-def sheet_pieces(
-    plan: Plan,
-    number: int,
-    window: int,
-    clip: Rect,
-    surface: Surface,
-    grid: Grid,
-    light: Light,
-    seen: Box,
+def sheet_extent(outer: Rect, px_per_mm: float, largest_px: int = LARGEST_SHEET_PX) -> Extent:
+    """Return how large a surface a sheet needs; beyond a limit it goes on mirrored."""
+    rows, columns = (int(side * px_per_mm) + 2 for side in (outer.height, outer.width))
+    return Extent(min(rows, largest_px), min(columns, largest_px), strip=False)
+
+
+def flat_pieces(
+    site: Site, number: int, clip: Hole, surface: Surface, seen: Box
 ) -> Iterator[Piece]:
-    """Draw a sheet's part of a block: the flat as seen through ``clip``, then the bevel."""
-    layer = plan.layers[number]
-    hole = layer.hole(window).rect
-    for box in ring_boxes(grid.around(clip), grid.inside(hole)):
-        part = box.meet(seen)
-        if not part.empty:
-            lit = level_light(plan, window, number + 1, layer.top_mm, grid, part, light)
-            tile = tile_block(layer, surface, grid, part)
-            linear = shade(surface, tile, lit, None, layer.skin.finish)
-            yield Piece(part, linear, *grid.cover(clip, part))
-    if layer.bevel_mm > 0:
-        core = Surface(linear_of(layer.skin.core_lab))
-        bevel = hole.grown(layer.bevel_mm)
-        yield from ring_pieces(
-            Ring(plan, number, window, hole, bevel, core, grid, light, bare=True), seen
-        )
+    """Draw a sheet's level part of a block, as it is seen through ``clip``.
 
-
-def level_light(
-    plan: Plan, window: int, start: int, z_mm: float, grid: Grid, box: Box, light: Light
-) -> Float32Array:
-    """Return the light on a level plane under the layers from ``start`` outward.
-
-    1 where nothing stands in the way. Lamp and room are products of what each axis leaves,
-    which is exact for the lamp behind an upright rectangle.
+    A sheet with several openings is drawn whole, because its openings are laid over it.
     """
-    down = cross_daylight(plan, window, start, (Side.TOP, Side.BOTTOM), z_mm, grid, box, light)
-    across = cross_daylight(plan, window, start, (Side.LEFT, Side.RIGHT), z_mm, grid, box, light)
-    lamp = np.multiply.outer(
-        ((1.0 - light.room) * down.lamp).astype(np.float32), across.lamp.astype(np.float32)
+    layer = site.layer(number)
+    hole = (
+        None if len(layer.holes) > 1 and not clip_is_own(site, number) else layer.hole(site.window)
     )
-    lamp += np.multiply.outer(
-        (light.room * down.room).astype(np.float32), across.room.astype(np.float32)
-    )
-    return lamp
+    for box in seen_boxes(clip, hole, site.grid):
+        part = box.meet(seen)
+        if part.empty:
+            continue
+        lit = level_light(site, number + 1, layer.top_mm, part)
+        tile = _texture(site, number, surface, part)
+        yield clipped(clip, site.grid, part, shade(surface, tile, lit, None, layer.skin.finish))
 
 
-def tile_block(layer: LayerPlan, surface: Surface, grid: Grid, box: Box) -> Float32Array | None:
+def clip_is_own(site: Site, number: int) -> bool:
+    """Tell whether each window of a layer is seen through an opening of its own."""
+    above = site.plan.layers[number + 1 : number + 2]
+    return bool(above) and len(above[0].holes) > 1
+
+
+def bevel_pieces(site: Site, number: int, seen: Box) -> Iterator[Piece]:
+    """Draw the bevel of a sheet's opening, its core bare, each side lit for itself."""
+    layer = site.layer(number)
+    if layer.bevel_mm <= 0:
+        return
+    hole = layer.hole(site.window)
+    core = Surface(linear_of(layer.skin.core_lab))
+    bevel = Ring(site, number, hole.rect, hole.rect.grown(layer.bevel_mm), core, bare=True)
+    if hole.oval:
+        yield from oval_ring_pieces(bevel, None, seen)
+    else:
+        yield from ring_pieces(bevel, seen)
+
+
+def _texture(site: Site, number: int, surface: Surface, box: Box) -> Float32Array | None:
     """Return the texture under a block of a sheet; a sheet is one surface, so it never turns."""
     tile = surface.tile
     if tile is None:
         return None
-    start = np.random.default_rng(seed_of(layer.skin.code, "sheet")).integers(1 << 20, size=2)
-    zero_row, zero_column = round(grid.y_px(0.0)), round(grid.x_px(0.0))
-    rows = (np.arange(box.row_0, box.row_1) - zero_row + start[0]) % tile.shape[0]
-    columns = (np.arange(box.column_0, box.column_1) - zero_column + start[1]) % tile.shape[1]
-    block: Float32Array = tile[rows][:, columns]
-    return block
+    layer, grid = site.layer(number), site.grid
+    outer = grid.around(layer.outer)
+    rng = np.random.default_rng(seed_of(layer.skin.code, "sheet", number))
+    spare = [max(tile.shape[0] - outer.rows, 0), max(tile.shape[1] - outer.columns, 0)]
+    row, column = (int(rng.integers(room + 1)) for room in spare)
+    return window_of(
+        tile, row + box.row_0 - outer.row_0, column + box.column_0 - outer.column_0,
+        box.rows, box.columns,
+    )  # fmt: skip

@@ -2,70 +2,76 @@
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from functools import cached_property
 
 import numpy as np
 
 from framing_palette.arrays import Float32Array, Float64Array
 from framing_palette.catalogue import Finish
-from framing_palette.preview.grids import Box, Grid
-from framing_palette.preview.lights import Light
+from framing_palette.preview.grids import Box
 from framing_palette.preview.pieces import Piece
-from framing_palette.preview.plans import Build, Plan, Rect, Side
-from framing_palette.preview.sections import Daylight, Response, daylight, ridges, section
+from framing_palette.preview.plans import Build, LayerPlan, Rect, Side
+from framing_palette.preview.sections import Daylight, Response, Site, section
+from framing_palette.preview.shade import along_axis, shade
 from framing_palette.preview.surfaces import Surface, seed_of
+from framing_palette.preview.tiling import Extent, window_of
 
 _SEAM_MM = 0.18  # a well-made mitre still shows as a hairline
-_SEAM_DEPTH = 0.5
-_BRIGHTEST = 0.985  # highlights bend toward white instead of being cut
+_SEAM_DEPTH = 0.35
+_SPARE = 1.25  # a strip is made this much longer, so that the four sides can begin elsewhere
+LONGEST_STRIP_PX = 4096
+_LEVEL = (Side.TOP, Side.BOTTOM)
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, slots=True)
 class Ring:
-    """What four strips are drawn from.
+    """Four strips: which layer, round which opening and how far out.
 
     Parameters
     ----------
-    plan, number, window
-        Which layer, round which window.
-    inner, outer
-        The strips lie between these.
     surface
-        Of the strips; without tile for the core of a board.
+        Of the strips; a plain colour for the core of a board.
     bare
         True for the cut core of a board.
     """
 
-    plan: Plan
+    site: Site
     number: int
-    window: int
     inner: Rect
     outer: Rect
     surface: Surface
-    grid: Grid
-    light: Light
     bare: bool = False
+
+    @property
+    def layer(self) -> LayerPlan:
+        """The layer that they belong to."""
+        return self.site.layer(self.number)
 
     @property
     def build(self) -> Build:
         """How the strips meet; a bevel is cut in one piece but its sides meet at 45 degrees."""
-        return Build.MITRED if self.bare else self.plan.layers[self.number].build
+        return Build.MITRED if self.bare else self.layer.build
 
     @property
     def finish(self) -> Finish:
         """How the surface returns light."""
-        return Finish.MATT if self.bare else self.plan.layers[self.number].skin.finish
-
-    @cached_property
-    def seed(self) -> int:
-        """Where the texture of the four sides begins."""
-        return seed_of(self.plan.layers[self.number].skin.code, self.number, self.window)
+        return Finish.MATT if self.bare else self.layer.skin.finish
 
     def outward_mm(self, side: Side, box: Box) -> Float64Array:
         """Return the distance outward from the opening, for each row or column of a block."""
-        along = self.grid.y_mm(box) if side in (Side.TOP, Side.BOTTOM) else self.grid.x_mm(box)
-        sign = sum(side.outward)
-        return sign * along - self.inner.edge(side)
+        grid = self.site.grid
+        along = grid.y_mm(box) if side in _LEVEL else grid.x_mm(box)
+        return sum(side.outward) * along - self.inner.edge(side)
+
+
+def strip_extent(outer: Rect, inner: Rect, px_per_mm: float) -> Extent:
+    """Return how large a surface the four strips round an opening need."""
+    longest = max(outer.width, outer.height) * px_per_mm * _SPARE
+    face = max(inner.left - outer.left, inner.top - outer.top)
+    return Extent(
+        rows=max(1, int(face * px_per_mm) + 2),
+        columns=max(1, min(int(longest) + 2, LONGEST_STRIP_PX)),
+        strip=True,
+    )
 
 
 def ring_boxes(outer: Box, inner: Box) -> tuple[Box, Box, Box, Box]:
@@ -85,18 +91,16 @@ def ring_boxes(outer: Box, inner: Box) -> tuple[Box, Box, Box, Box]:
 
 def ring_pieces(ring: Ring, seen: Box) -> Iterator[Piece]:
     """Draw the strips' part of a block of the picture."""
-    outer = ring.grid.around(ring.outer)
-    inner = ring.grid.inside(ring.inner)
-    boxes = ring_boxes(outer, inner)
-    for side, box in zip((Side.TOP, Side.BOTTOM, Side.LEFT, Side.RIGHT), boxes, strict=True):
+    grid = ring.site.grid
+    boxes = ring_boxes(grid.around(ring.outer), grid.inside(ring.inner))
+    for side, box in zip((*_LEVEL, Side.LEFT, Side.RIGHT), boxes, strict=True):
         part = box.meet(seen)
         if part.empty:
             continue
         linear = side_strip(ring, side, part)
-        if side in (Side.TOP, Side.BOTTOM):
+        if side in _LEVEL:
             _join_corners(ring, side, part, linear)
-        rows, columns = ring.grid.cover(ring.outer, part)
-        yield Piece(part, linear, rows, columns)
+        yield Piece(part, linear, *grid.cover(ring.outer, part))
 
 
 def side_strip(ring: Ring, side: Side, box: Box, *, lit_as: Side | None = None) -> Float32Array:
@@ -107,106 +111,61 @@ def side_strip(ring: Ring, side: Side, box: Box, *, lit_as: Side | None = None) 
     lit_as
         The side that it is lit as, when it is going to be turned.
     """
-    level = side in (Side.TOP, Side.BOTTOM)
-    step = 1.0 / ring.grid.px_per_mm
     at = ring.outward_mm(side, box)
-    response = section(
-        ring.plan, ring.window, ring.number, lit_as or side, at, step, ring.light, bare=ring.bare
-    )
+    response = section(ring.site, ring.number, lit_as or side, at, bare=ring.bare)
     across = _from_the_ends(ring, side, box)
-    lit = _outer_sum(response, across)
-    glint = np.multiply.outer(response.sheen, across.lamp).astype(np.float32)
-    if not level:
-        lit, glint = lit.T, glint.T
-    tile = _tile_block(ring, side, box, at)
-    return shade(ring.surface, tile, np.ascontiguousarray(lit), glint, ring.finish)
+    lit, glint = _lit(response, across), _glint(response, across)
+    if side not in _LEVEL:
+        lit, glint = np.ascontiguousarray(lit.T), None if glint is None else glint.T
+    return shade(ring.surface, _texture(ring, side, box, at), lit, glint, ring.finish)
 
 
-def _outer_sum(response: Response, across: Daylight) -> Float32Array:
-    lamp = np.multiply.outer(response.lamp, across.lamp)
-    return (lamp + np.multiply.outer(response.room, across.room)).astype(np.float32)
+def _lit(response: Response, across: Daylight) -> Float32Array:
+    lamp = np.multiply.outer(response.lamp.astype(np.float32), across.lamp.astype(np.float32))
+    room = np.multiply.outer(response.room.astype(np.float32), across.room.astype(np.float32))
+    lit: Float32Array = lamp
+    lit += room
+    return lit
+
+
+def _glint(response: Response, across: Daylight) -> Float32Array | None:
+    if response.sheen.max(initial=0.0) < 1e-4:
+        return None
+    glint: Float32Array = np.multiply.outer(response.sheen, across.lamp).astype(np.float32)
+    return glint
 
 
 def _from_the_ends(ring: Ring, side: Side, box: Box) -> Daylight:
     """Return the light that the layers above leave at each place along a side."""
-    ends = (Side.LEFT, Side.RIGHT) if side in (Side.TOP, Side.BOTTOM) else (Side.TOP, Side.BOTTOM)
-    layer = ring.plan.layers[ring.number]
-    level = layer.summit_mm if ring.bare else layer.top_mm
-    return cross_daylight(
-        ring.plan, ring.window, ring.number + 1, ends, level, ring.grid, box, ring.light
-    )
+    ends = (Side.LEFT, Side.RIGHT) if side in _LEVEL else (Side.TOP, Side.BOTTOM)
+    return along_axis(ring.site, ring.number + 1, ends, ring.layer.top_mm, box)
 
 
-def cross_daylight(
-    plan: Plan,
-    window: int,
-    start: int,
-    sides: tuple[Side, Side],
-    z_mm: float,
-    grid: Grid,
-    box: Box,
-    light: Light,
-) -> Daylight:
-    """Return the light that two opposite walls leave to a level plane, along one axis."""
-    along = grid.x_mm(box) if Side.LEFT in sides else grid.y_mm(box)
-    parts = [
-        daylight(ridges(plan, window, start, side), sum(side.outward) * along, z_mm, side, light)
-        for side in sides
-    ]
-    return Daylight(parts[0].lamp * parts[1].lamp, parts[0].room * parts[1].room)
-
-
-def _tile_block(ring: Ring, side: Side, box: Box, at: Float64Array) -> Float32Array | None:
+def _texture(ring: Ring, side: Side, box: Box, at: Float64Array) -> Float32Array | None:
     """Return the texture under a strip, its grain along the side; each side begins elsewhere."""
     tile = ring.surface.tile
     if tile is None:
         return None
-    begin = np.random.default_rng([ring.seed, list(Side).index(side)])
-    start = int(begin.integers(1 << 20))
-    grid, outer = ring.grid, ring.grid.around(ring.outer)
-    level = side in (Side.TOP, Side.BOTTOM)
-    first = box.column_0 - outer.column_0 if level else box.row_0 - outer.row_0
-    along = (np.arange(box.columns if level else box.rows) + first + start) % tile.shape[1]
-    across = np.floor(np.maximum(at, 0.0) * grid.px_per_mm).astype(int) % tile.shape[0]
-    block = tile[across][:, along]
-    return block if level else block.swapaxes(0, 1)
-
-
-def shade(
-    surface: Surface,
-    tile: Float32Array | None,
-    lit: Float32Array,
-    glint: Float32Array | None,
-    finish: Finish,
-) -> Float32Array:
-    """Return a surface under light: colour x tone x light, plus sheen, highlights bent to white."""
-    import cv2
-
-    if tile is None or tile.ndim == 2:
-        gain = lit if tile is None else tile * lit
-        linear = cv2.merge([gain * float(channel) for channel in surface.colour])
-    else:
-        linear = tile * lit[..., None]
-    base = surface.colour if tile is None or tile.ndim == 2 else tile
-    if finish is Finish.METALLIC:
-        return _bent(np.minimum(linear, base), np.maximum(linear - base, 0.0))
-    if glint is not None and glint.any():
-        return _bent(np.asarray(linear), glint[..., None])
-    return np.asarray(linear, np.float32)
-
-
-def _bent(body: Float32Array, added: Float32Array) -> Float32Array:
-    """Add light to a body colour so that it approaches white and never passes it."""
-    room = np.maximum(_BRIGHTEST - body, 1e-4)
-    linear: Float32Array = body + room * (1.0 - np.exp(-added / room))
-    return linear
+    grid = ring.site.grid
+    corner = grid.around(ring.outer)
+    first = box.column_0 - corner.column_0 if side in _LEVEL else box.row_0 - corner.row_0
+    count = box.columns if side in _LEVEL else box.rows
+    seed = seed_of(ring.layer.skin.code, ring.number, ring.site.window, side)
+    begin = int(np.random.default_rng(seed).integers(tile.shape[1]))
+    longest = max(corner.rows, corner.columns)
+    begin = begin % max(tile.shape[1] - longest, 1) if tile.shape[1] > longest else begin
+    across = np.floor(np.maximum(at, 0.0) * grid.px_per_mm).astype(int)
+    across = np.minimum(across, tile.shape[0] - 1)
+    block: Float32Array = window_of(tile, 0, begin + first, tile.shape[0], count)[across]
+    return block if side in _LEVEL else block.swapaxes(0, 1)
 
 
 def _join_corners(ring: Ring, side: Side, box: Box, linear: Float32Array) -> None:
     """Draw the upright sides' halves of the two corners into a level strip."""
     if ring.build is Build.BUTTED:
         return
-    inner = ring.grid.inside(ring.inner)
+    grid = ring.site.grid
+    inner = grid.inside(ring.inner)
     spans = {
         Side.LEFT: Box(box.row_0, box.row_1, box.column_0, inner.column_0 + 1),
         Side.RIGHT: Box(box.row_0, box.row_1, inner.column_1 - 1, box.column_1),
@@ -216,16 +175,17 @@ def _join_corners(ring: Ring, side: Side, box: Box, linear: Float32Array) -> Non
         if corner.empty:
             continue
         apart = ring.outward_mm(upright, corner)[None, :] - ring.outward_mm(side, corner)[:, None]
-        from_seam = apart * ring.grid.px_per_mm / np.sqrt(2.0)
+        from_seam = apart * grid.px_per_mm / np.sqrt(2.0)
         share = np.clip(from_seam + 0.5, 0.0, 1.0).astype(np.float32)[..., None]
         part = linear[corner.within(box)]
         part += (side_strip(ring, upright, corner) - part) * share
         if not ring.bare:
-            part *= _seam(from_seam, ring.grid.px_per_mm)
+            part *= _seam(from_seam, grid.px_per_mm)
 
 
 def _seam(from_seam_px: Float64Array, px_per_mm: float) -> Float32Array:
     """Return the darkening of the joint's hairline, thinner than a pixel at most scales."""
     width = max(_SEAM_MM * px_per_mm, 1e-3)
     inked = np.clip(width / 2 + 0.5 - np.abs(from_seam_px), 0.0, min(width, 1.0))
-    return (1.0 - _SEAM_DEPTH * inked)[..., None].astype(np.float32)
+    seam: Float32Array = (1.0 - _SEAM_DEPTH * inked)[..., None].astype(np.float32)
+    return seam

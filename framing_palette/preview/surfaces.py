@@ -9,7 +9,9 @@ from framing_palette.arrays import Float32Array
 from framing_palette.colour import lab_d50_to_linear_srgb, linear_srgb_to_lab_d50
 from framing_palette.preview.skins import Skin
 from framing_palette.preview.texture_files import TextureImage
+from framing_palette.preview.tiling import Extent, spread
 
+_WHITE = 0.985
 LARGEST_TILE_PX = 1536  # of the scaled texture kept; a larger one is cut
 
 
@@ -40,11 +42,18 @@ def seed_of(*words: object) -> int:
     return crc32("|".join(str(word) for word in words).encode())
 
 
-def surface_of(skin: Skin, texture: TextureImage | None, px_per_mm: float) -> Surface:
+def surface_of(
+    skin: Skin, texture: TextureImage | None, px_per_mm: float, extent: Extent | None = None
+) -> Surface:
     """Return a skin's surface with its texture scaled to the picture.
 
     The mean over the tile is the sample's measured Lab: relief multiplies that colour by a tone
     with mean 1 in linear light; a photographed surface is moved as a whole in Lab.
+
+    Parameters
+    ----------
+    extent
+        How large the surface must be; None for the bare tile.
     """
     colour = linear_of(skin.lab)
     if texture is None:
@@ -52,10 +61,29 @@ def surface_of(skin: Skin, texture: TextureImage | None, px_per_mm: float) -> Su
     tile = _scaled(texture.linear, skin.texture_mm_per_px * px_per_mm)
     if tile.ndim == 2:
         mean = float(tile.mean())
-        return Surface(colour, tile / mean if mean > 0 else None)
-    lab = linear_srgb_to_lab_d50(np.maximum(tile, 0.0))
-    lab += np.asarray(skin.lab, np.float32) - lab.mean(axis=(0, 1))
-    return Surface(colour, lab_d50_to_linear_srgb(lab).astype(np.float32))
+        if mean <= 0:
+            return Surface(colour)
+        tile = _within_white(tile / np.float32(mean), float(colour.max()))
+    else:
+        lab = linear_srgb_to_lab_d50(np.maximum(tile, 0.0))
+        lab += np.asarray(skin.lab, np.float32) - lab.mean(axis=(0, 1))
+        tile = lab_d50_to_linear_srgb(lab).astype(np.float32)
+    if extent is not None:
+        tile = spread(tile, extent, seed_of(skin.code))
+    return Surface(colour, tile)
+
+
+def _within_white(tone: Float32Array, brightest: float) -> Float32Array:
+    """Return a tone flattened as far as it would carry a pale surface past white.
+
+    Cutting it off instead would darken the mean and so the sample.
+    """
+    top = float(np.quantile(tone, 0.995)) - 1.0
+    allowed = max(_WHITE / max(brightest, 1e-6) - 1.0, 0.0)
+    if top <= allowed:
+        return tone
+    flattened: Float32Array = 1.0 + (tone - 1.0) * np.float32(allowed / top)
+    return flattened
 
 
 def _scaled(linear: Float32Array, factor: float) -> Float32Array:

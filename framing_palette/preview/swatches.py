@@ -10,11 +10,13 @@ from framing_palette.colour import lab_d50_to_srgb_u8
 from framing_palette.preview.encoding import srgb_u8
 from framing_palette.preview.grids import Box, Grid
 from framing_palette.preview.lights import Light
-from framing_palette.preview.plans import Build, Hole, LayerPlan, Plan, Rect, Side
+from framing_palette.preview.plans import Build, Hole, LayerPlan, Plan, Polyline, Rect, Side
+from framing_palette.preview.sections import Site
 from framing_palette.preview.skins import UNKNOWN_LAB, Skin, skin_of
 from framing_palette.preview.strips import Ring, side_strip
 from framing_palette.preview.surfaces import surface_of
 from framing_palette.preview.texture_files import read_texture
+from framing_palette.preview.tiling import Extent
 
 _FAR_MM = 10_000.0
 _TURNS = {0: Side.TOP, 1: Side.RIGHT, 2: Side.BOTTOM, 3: Side.LEFT}
@@ -62,20 +64,20 @@ def swatch_srgb_u8(sample: Sample, catalogue: Catalogue, piece: Piece) -> UInt8A
     """
     skin, _ = skin_of(sample, catalogue)
     texture = read_texture(skin.texture_file) if skin.texture_file else None
-    surface = surface_of(skin, texture, piece.px_per_mm)
     plan = _as_strip(sample, skin, piece)
-    height_mm = piece.height_px / piece.px_per_mm
-    side = _TURNS[round(piece.turn_deg / 90.0) % 4]
+    extent = Extent(piece.height_px + 1, piece.width_px + 1, strip=sample.kind is not Kind.MAT)
+    surface = surface_of(skin, texture, piece.px_per_mm, extent)
     hole = plan.layers[0].holes[0].rect
     # Drawn as the top side and lit as the side that it will become.
-    grid = Grid(0.0, hole.top - height_mm, piece.px_per_mm)
-    ring = Ring(plan, 0, 0, hole, plan.extent, surface, grid, Light())
+    grid = Grid(0.0, hole.top - piece.height_px / piece.px_per_mm, piece.px_per_mm)
+    ring = Ring(Site(plan, 0, grid, Light()), 0, hole, plan.extent, surface)
     box = Box(0, piece.height_px, 0, piece.width_px)
+    side = _TURNS[round(piece.turn_deg / 90.0) % 4]
     return srgb_u8(side_strip(ring, Side.TOP, box, lit_as=side))
 
 
 def _as_strip(sample: Sample, skin: Skin, piece: Piece) -> Plan:
-    profile = _FLAT
+    profile: Polyline = _FLAT
     if piece.formed and sample.profile and len(sample.profile.points) > 1:
         profile = sample.profile.points
     build = Build.SHEET if profile is _FLAT or sample.kind is Kind.MAT else Build.MITRED

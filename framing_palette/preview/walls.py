@@ -1,7 +1,9 @@
 """Walls: what the frame hangs on, and the frame's soft shadow on it."""
 
+from collections.abc import Iterator
 from dataclasses import dataclass
-from math import cos, pi, radians, sin, sqrt
+from functools import cache
+from math import cos, pi, radians, sin, sqrt, tan
 
 import numpy as np
 
@@ -9,11 +11,16 @@ from framing_palette.arrays import Float32Array
 from framing_palette.catalogue.samples import Lab
 from framing_palette.preview.grids import Box, Grid
 from framing_palette.preview.lights import Light
+from framing_palette.preview.pieces import Piece
 from framing_palette.preview.plans import Plan, Rect
-from framing_palette.preview.surfaces import linear_of
+from framing_palette.preview.shade import shade
+from framing_palette.preview.strips import ring_boxes
+from framing_palette.preview.surfaces import Surface, linear_of
 
 _LAMP_POINTS = 40
 _DAPPLE_PX = 512
+_GIVEN_BACK = 0.4  # of the sky that a frame's side hides, by what the side itself reflects
+_COARSE = 10  # pixels that the shadow's reach is drawn with; it is soft, so few will do
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,10 +49,11 @@ def wall_light(box: Box, whole: Box, wall: Wall, light: Light) -> Float32Array:
     x, y, _ = light.direction
     level = max(sqrt(x * x + y * y), 1e-9)
     slope = wall.fall_off / 2.0
-    lit = 1.0 + slope * (across[None, :] * x / level + down[:, None] * y / level) / sqrt(2.0)
+    weight_x, weight_y = (np.float32(slope * part / level / sqrt(2.0)) for part in (x, y))
+    lit = (np.float32(1.0) + across * weight_x)[None, :] + (down * weight_y)[:, None]
     if wall.dapple:
-        lit = lit + wall.dapple * _dapple(box)
-    return np.asarray(lit, np.float32)
+        lit += np.float32(wall.dapple) * _dapple(box)
+    return lit
 
 
 def frame_shadow(plan: Plan, grid: Grid, box: Box, light: Light) -> Float32Array:
@@ -55,7 +63,7 @@ def frame_shadow(plan: Plan, grid: Grid, box: Box, light: Light) -> Float32Array
     wall to the frame's height; the room's share is the sky beside a long wall.
     """
     reach_px = _reach_mm(plan, light) * grid.px_per_mm
-    coarse = max(1, int(reach_px / 24))
+    coarse = max(1, int(reach_px / _COARSE))
     rows, columns = -(-box.rows // coarse), -(-box.columns // coarse)
     left = grid.left_mm + box.column_0 / grid.px_per_mm
     top = grid.top_mm + box.row_0 / grid.px_per_mm
@@ -76,9 +84,22 @@ def _enlarged(coarse_map: Float32Array, box: Box, coarse: int) -> Float32Array:
     return np.asarray(full[: box.rows, : box.columns], np.float32)
 
 
-def wall_colour(wall: Wall) -> Float32Array:
-    """Return the wall in linear sRGB, shape (3,)."""
-    return linear_of(wall.lab)
+def wall_pieces(
+    plan: Plan, wall: Wall, light: Light, grid: Grid, *, box: Box, whole: Box
+) -> Iterator[Piece]:
+    """Draw the wall's part of a block, in the frame's shadow.
+
+    Parameters
+    ----------
+    whole
+        The full picture that ``box`` is a part of; the wall's light runs over it.
+    """
+    colour = linear_of(wall.lab)
+    shadow = frame_shadow(plan, grid, box, light)
+    for part in ring_boxes(box, grid.inside(plan.extent).meet(box)):
+        if not part.empty:
+            lit = wall_light(part, whole, wall, light) * shadow[part.within(box)]
+            yield Piece(part, shade(Surface(colour), None, lit))
 
 
 def _place(first: int, last: int, start: int, stop: int) -> Float32Array:
@@ -86,20 +107,29 @@ def _place(first: int, last: int, start: int, stop: int) -> Float32Array:
     return ((np.arange(first, last) + 0.5 - middle) / half).astype(np.float32)
 
 
-def _dapple(box: Box) -> Float32Array:
+@cache
+def _dapple_field() -> Float32Array:
+    """Return the unevenness of rolled paint: deviation 1, no repeat at the edges."""
     import cv2
 
     noise = np.random.default_rng(7).standard_normal((_DAPPLE_PX, _DAPPLE_PX)).astype(np.float32)
-    soft = cv2.GaussianBlur(np.tile(noise, (2, 2)), (0, 0), 1.2)[:_DAPPLE_PX, :_DAPPLE_PX]
-    field = noise * 0.25 + soft / max(float(soft.std()), 1e-6) * 0.8
+    around = np.pad(noise, 8, mode="wrap")
+    soft = cv2.GaussianBlur(around, (0, 0), 1.2)[8:-8, 8:-8]
+    field = 0.3 * noise + soft / float(soft.std()) * np.float32(0.8)
+    field = field - field.mean()
+    field.flags.writeable = False
+    return np.asarray(field, np.float32)
+
+
+def _dapple(box: Box) -> Float32Array:
     rows = np.arange(box.row_0, box.row_1) % _DAPPLE_PX
     columns = np.arange(box.column_0, box.column_1) % _DAPPLE_PX
-    return np.asarray(field[rows][:, columns], np.float32)
+    return _dapple_field()[rows].take(columns, axis=1)
 
 
 def _reach_mm(plan: Plan, light: Light) -> float:
     height = max((layer.summit_mm for layer in plan.layers), default=0.0) - plan.wall_z_mm
-    return max(height, 1.0) / np.tan(radians(light.elevation_deg))
+    return max(height, 1.0) / tan(radians(light.elevation_deg))
 
 
 def _lamp_points(light: Light) -> list[tuple[float, float]]:
@@ -135,7 +165,7 @@ def _lamp_left(plan: Plan, grid: Grid, rows: int, columns: int, light: Light) ->
     total = np.zeros((rows, columns), np.float32)
     for azimuth, elevation in _lamp_points(light):
         covered = np.zeros((rows, columns), np.uint8)
-        away = 1.0 / np.tan(elevation)
+        away = 1.0 / tan(elevation)
         for rect, height in _outlines(plan):
             shift = (-sin(azimuth) * height * away, cos(azimuth) * height * away)
             hull = _swept(rect, shift, grid)
@@ -165,4 +195,6 @@ def _sky_left(plan: Plan, grid: Grid, rows: int, columns: int) -> Float32Array:
     beside = np.maximum(np.maximum(rect.left - x, x - rect.right), 0.0)[None, :]
     above = np.maximum(np.maximum(rect.top - y, y - rect.bottom), 0.0)[:, None]
     distance = np.hypot(beside, above)
-    return ((1.0 + distance / np.hypot(distance, height)) / 2.0).astype(np.float32)
+    closed = (1.0 - distance / np.hypot(distance, height)) / 2.0
+    left: Float32Array = (1.0 - (1.0 - _GIVEN_BACK) * closed).astype(np.float32)
+    return left
