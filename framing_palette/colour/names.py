@@ -1,14 +1,14 @@
 """What to call a colour in plain English when a client is listening.
 
 The words are those of the ISCC-NBS system, each colour taking the name of the nearest of its 267
-block centres. Two small layers of our own make them easier to say: whites are told apart by the
-limits written here, and some blocks have an everyday word.
+block centres. Two small layers of our own make them easier to say: whites and black are told
+by the limits written here, and some blocks have an everyday word.
 
 References
 ----------
 Kelly 1958, Central notations for the revised ISCC-NBS color-name blocks, J. Res. NBS 61(5).
 Kelly, Judd 1976, Color: universal language and dictionary of names, NBS Special Publication 440.
-The limits of the whites and the everyday words are this program's own choice.
+The limits of whites and black and the everyday words are this program's own choice.
 """
 
 from dataclasses import dataclass
@@ -25,8 +25,8 @@ from framing_palette.errors import FieldError, ShapeError
 
 
 @dataclass(frozen=True, slots=True)
-class _White:
-    """A kind of white: lower limits are included, upper ones are not; hue in degrees."""
+class _Neutral:
+    """A kind of white or black: lower limits are included, upper ones are not; hue in degrees."""
 
     name: str
     lightness: tuple[float, float]
@@ -34,25 +34,26 @@ class _White:
     hue: tuple[float, float] = (0.0, 360.0)
 
 
-_WHITES = (
-    _White("white", (92.0, np.inf), (0.0, 2.0)),
-    _White("soft white", (87.0, 92.0), (0.0, 2.0)),
-    _White("warm white", (87.0, np.inf), (2.0, 7.0), (55.0, 115.0)),
-    _White("greenish white", (87.0, np.inf), (2.0, 7.0), (115.0, 195.0)),
-    _White("cold white", (87.0, np.inf), (2.0, 7.0), (195.0, 290.0)),
-    _White("purplish white", (87.0, np.inf), (2.0, 7.0), (290.0, 335.0)),
-    _White("pinkish white", (87.0, np.inf), (2.0, 7.0), (335.0, 360.0)),
-    _White("pinkish white", (87.0, np.inf), (2.0, 7.0), (0.0, 55.0)),
-    _White("ivory", (87.0, np.inf), (7.0, 12.0), (75.0, 110.0)),
-    _White("cream", (85.0, np.inf), (12.0, 24.0), (75.0, 105.0)),
+_NEUTRALS = (
+    _Neutral("white", (92.0, np.inf), (0.0, 2.0)),
+    _Neutral("soft white", (87.0, 92.0), (0.0, 2.0)),
+    _Neutral("warm white", (87.0, np.inf), (2.0, 7.0), (55.0, 115.0)),
+    _Neutral("greenish white", (87.0, np.inf), (2.0, 7.0), (115.0, 195.0)),
+    _Neutral("cold white", (87.0, np.inf), (2.0, 7.0), (195.0, 290.0)),
+    _Neutral("purplish white", (87.0, np.inf), (2.0, 7.0), (290.0, 335.0)),
+    _Neutral("pinkish white", (87.0, np.inf), (2.0, 7.0), (335.0, 360.0)),
+    _Neutral("pinkish white", (87.0, np.inf), (2.0, 7.0), (0.0, 55.0)),
+    _Neutral("ivory", (87.0, np.inf), (7.0, 12.0), (75.0, 110.0)),
+    _Neutral("cream", (85.0, np.inf), (12.0, 24.0), (75.0, 105.0)),
+    _Neutral("black", (-np.inf, 20.0), (0.0, 3.0)),
 )
 
 _EVERYDAY = {
+    "white": "soft white",
     "dark reddish orange": "brick red",
     "greyish reddish orange": "terracotta",
     "strong reddish brown": "rust",
     "dark purplish red": "wine red",
-    "dark red": "deep crimson",
     "dark orange yellow": "ochre",
     "deep orange yellow": "amber",
     "strong yellowish brown": "golden brown",
@@ -125,8 +126,8 @@ def plain_names(lab_d50: ArrayLike) -> list[str]:
     """
     lab = _as_list(lab_d50)
     return [
-        white or _spoken(name)
-        for white, name in zip(_white_names(lab), iscc_nbs_names(lab), strict=True)
+        neutral or _spoken(name)
+        for neutral, name in zip(_neutral_names(lab), iscc_nbs_names(lab), strict=True)
     ]
 
 
@@ -159,16 +160,16 @@ def _as_list(lab_d50: ArrayLike) -> Float64Array:
     return lab
 
 
-def _white_names(lab: Float64Array) -> list[str]:
+def _neutral_names(lab: Float64Array) -> list[str]:
     names = np.full(lab.shape[0], "", dtype=object)
     values = (lab[:, 0], chroma(lab), hue_deg(lab))
-    for white in _WHITES:
+    for neutral in _NEUTRALS:
         inside = np.ones(lab.shape[0], dtype=bool)
         for value, (low, high) in zip(
-            values, (white.lightness, white.chroma, white.hue), strict=True
+            values, (neutral.lightness, neutral.chroma, neutral.hue), strict=True
         ):
             inside &= (value >= low) & (value < high)
-        names[inside] = white.name
+        names[inside] = neutral.name
     return [str(name) for name in names]
 
 

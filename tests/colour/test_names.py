@@ -25,6 +25,7 @@ def name_of(red, green, blue):
     [
         ([97, 0, 0], "white"),
         ([89, 0.5, 0.5], "soft white"),
+        ([86, 0, 0], "soft white"),
         ([94, 0.5, 5], "warm white"),
         ([94, -1, -4], "cold white"),
         ([94, 4, 1], "pinkish white"),
@@ -33,6 +34,8 @@ def name_of(red, green, blue):
         ([94, 2, -4], "purplish white"),
         ([94, 0, 9], "ivory"),
         ([90, 1, 16], "cream"),
+        ([0, 0, 0], "black"),
+        ([19, 2, -2], "black"),
         ([42, 37, 31], "brick red"),
         ([15, 2, -22], "navy blue"),
     ],
@@ -66,9 +69,9 @@ def test_every_block_centre_has_its_own_spoken_name():
     columns = table("colour_names.csv")
     centres = np.array([columns[axis] for axis in "Lab"], float).T
     assert iscc_nbs_names(centres) == list(columns["name"])
-    dark_enough = centres[:, 0] < 85
-    spoken = np.array(plain_names(centres))[dark_enough]
-    assert len(set(spoken)) == dark_enough.sum()
+    coloured = (centres[:, 0] > 20) & (centres[:, 0] < 85)  # whites and black have limits instead
+    spoken = np.array(plain_names(centres))[coloured]
+    assert len(set(spoken)) == coloured.sum()
 
 
 @given(LAB)
