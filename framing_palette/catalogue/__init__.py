@@ -11,6 +11,18 @@ from framing_palette.catalogue.catalogue_files import (
     read_catalogue_folder,
     write_catalogue_folder,
 )
+from framing_palette.catalogue.light import (
+    HOME_LIGHTS,
+    LIGHT_WORDS,
+    Drift,
+    MatchUnderLights,
+    colour_under,
+    compare_under_lights,
+    is_estimated,
+    lab_under,
+    nearest_colour,
+    sample_under,
+)
 from framing_palette.catalogue.problems import CellProblem
 from framing_palette.catalogue.samples import (
     Catalogue,
@@ -24,15 +36,25 @@ from framing_palette.catalogue.samples import (
 )
 
 __all__ = [
+    "HOME_LIGHTS",
+    "LIGHT_WORDS",
     "Catalogue",
     "CellProblem",
+    "Drift",
     "Finish",
     "Kind",
+    "MatchUnderLights",
     "PriceBasis",
     "Profile",
     "Sample",
     "SampleColour",
     "Surface",
+    "colour_under",
+    "compare_under_lights",
+    "is_estimated",
+    "lab_under",
+    "nearest_colour",
     "read_catalogue_folder",
+    "sample_under",
     "write_catalogue_folder",
 ]
