@@ -9,9 +9,13 @@ from typing import Any
 
 
 def print_json(report: dict[str, Any]) -> None:
-    """Print one JSON object; what is not a number (nan, infinity) becomes null."""
-    json.dump(_finite(report), sys.stdout, ensure_ascii=False, allow_nan=False, indent=1)
-    sys.stdout.write("\n")
+    """Print one JSON object on stdout."""
+    sys.stdout.write(json_text(report))
+
+
+def json_text(report: dict[str, Any]) -> str:
+    """Write one JSON object; what is not a number (nan, infinity) becomes null."""
+    return json.dumps(_finite(report), ensure_ascii=False, allow_nan=False, indent=1) + "\n"
 
 
 def tell(message: str) -> None:

@@ -6,6 +6,7 @@ chosen. Plain frozen values flow in and out; files and databases are touched onl
 modules and ``store``. Only the two faces, ``cli`` and ``window``, import this folder.
 """
 
+from framing_palette.jobs.demo import DEMO_LAYERS, demo_job
 from framing_palette.jobs.documents import job_from_text, job_text
 from framing_palette.jobs.job_files import PackedJob, read_job_file, write_job_file
 from framing_palette.jobs.jobs import (
@@ -17,9 +18,11 @@ from framing_palette.jobs.jobs import (
     PictureFile,
     Status,
 )
+from framing_palette.jobs.output_files import picture_of_file, writable_folder
 from framing_palette.jobs.shipped_files import ShippedPicture, shipped_folder, shipped_picture
 
 __all__ = [
+    "DEMO_LAYERS",
     "Client",
     "Event",
     "Job",
@@ -29,10 +32,13 @@ __all__ = [
     "PictureFile",
     "ShippedPicture",
     "Status",
+    "demo_job",
     "job_from_text",
     "job_text",
+    "picture_of_file",
     "read_job_file",
     "shipped_folder",
     "shipped_picture",
+    "writable_folder",
     "write_job_file",
 ]

@@ -6,20 +6,20 @@ entries are read one by one, by these names alone, up to stated limits.
 """
 
 import hashlib
+import io
 import json
-import os
 import struct
 import zipfile
 import zlib
 from dataclasses import dataclass
 from pathlib import Path, PurePosixPath
-from tempfile import NamedTemporaryFile
 from typing import Final
 
 from framing_palette.catalogue import Catalogue
-from framing_palette.errors import JobFileError, OutputError
+from framing_palette.errors import JobFileError
 from framing_palette.jobs.documents import job_from_text, job_text
 from framing_palette.jobs.jobs import Job
+from framing_palette.whole_files import write_whole
 
 ENDING: Final = ".framejob"
 MOST_DOCUMENT_BYTES: Final = 20_000_000
@@ -66,24 +66,11 @@ def write_job_file(path: Path, packed: PackedJob) -> None:
     entries = _entries(path, packed)
     sums = {name: digest(content) for name, content in entries.items()}
     entries[_CHECKSUMS] = json.dumps(sums, indent=1).encode()
-    part: Path | None = None
-    try:
-        with NamedTemporaryFile(dir=path.parent, prefix=".", suffix=".part", delete=False) as file:
-            part = Path(file.name)  # created 0600: the job names a client
-            with zipfile.ZipFile(file, "w", zipfile.ZIP_DEFLATED) as archive:
-                for name, content in entries.items():
-                    archive.writestr(name, content)
-            file.flush()
-            os.fsync(file.fileno())
-        part.replace(path)
-    except OSError as error:
-        if part is not None:
-            part.unlink(missing_ok=True)
-        raise OutputError(
-            path,
-            problem=f"cannot be written ({error.strerror or error})",
-            todo="choose a folder that exists and that you may write to",
-        ) from error
+    content = io.BytesIO()
+    with zipfile.ZipFile(content, "w", zipfile.ZIP_DEFLATED) as archive:
+        for name, entry in entries.items():
+            archive.writestr(name, entry)
+    write_whole(path, content.getvalue(), private=True)
 
 
 def read_job_file(path: Path, catalogue: Catalogue | None = None) -> PackedJob:

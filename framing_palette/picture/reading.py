@@ -9,7 +9,7 @@ from pathlib import Path
 import numpy as np
 
 from framing_palette.arrays import Float32Array
-from framing_palette.colour.spaces import srgb_to_lab_d50
+from framing_palette.colour import srgb_to_lab_d50
 from framing_palette.errors import FieldError, PictureFileError
 from framing_palette.picture.camera_files import decode_heic, decode_raw
 from framing_palette.picture.limits import refuse_too_large_file

@@ -1,0 +1,72 @@
+"""The demo job: the invented picture, measured and designed, as if a client stood at the counter.
+
+Everything in it is invented and says so: the client, the measurements and their initials.
+"""
+
+from collections.abc import Sequence
+from datetime import UTC, datetime, timedelta
+from typing import Final
+
+from framing_palette.catalogue import Kind
+from framing_palette.design import Art, FoundDesign, compose
+from framing_palette.jobs.jobs import (
+    Client,
+    Event,
+    Job,
+    Measurement,
+    Option,
+    PictureFile,
+    Status,
+)
+from framing_palette.jobs.shipped_files import ShippedPicture
+from framing_palette.picture import Region
+from framing_palette.units import Length
+
+DEMO_LAYERS: Final = (Kind.WRAPPED_FILLET, Kind.MAT, Kind.MOULDING)
+DEMO_OVERLAP: Final = Length.inches("1/8")
+_OPENED: Final = datetime(2026, 1, 15, 10, 0, tzinfo=UTC)  # invented, so that papers stay the same
+
+
+def demo_job(
+    shipped: ShippedPicture,
+    picture: PictureFile,
+    regions: Sequence[Region],
+    designs: Sequence[FoundDesign],
+    *,
+    catalogue_name: str = "",
+) -> Job:
+    """Return the demo job with the found designs composed round the art, the first agreed on.
+
+    Raises
+    ------
+    UnknownFactError
+        When the catalogue leaves a measure empty that a design needs.
+    """
+    art = Art(shipped.width, shipped.height, overlap=DEMO_OVERLAP)
+    names = ("First", "Second", "Third")
+    options = tuple(
+        Option(compose(found.layers, art, name=f"{names[place]} design"), found.reasons)
+        for place, found in enumerate(designs[: len(names)])
+    )
+    return Job(
+        number="DEMO-1",
+        title=shipped.title,
+        created=_OPENED,
+        changed=_OPENED + timedelta(minutes=25),
+        client=Client("Invented client (demo)", note="Everything in this job is invented."),
+        status=Status.AGREED if options else Status.OPEN,
+        picture=picture,
+        art_size=(shipped.width, shipped.height),
+        regions=tuple(regions),
+        measurements=(
+            Measurement(shipped.width, shipped.height, "DE", _OPENED + timedelta(minutes=5)),
+            Measurement(shipped.width, shipped.height, "MO", _OPENED + timedelta(minutes=20)),
+        ),
+        options=options,
+        chosen=0 if options else None,
+        catalogue=catalogue_name,
+        history=(
+            Event(_OPENED, "Opened on the invented demo picture."),
+            Event(_OPENED + timedelta(minutes=25), "Agreed on the first design."),
+        ),
+    )
