@@ -10,33 +10,48 @@ and the two faces may import this folder.
 
 from framing_palette.preview.easels import Easel
 from framing_palette.preview.lights import Light
+from framing_palette.preview.looks import Options, Quality
 from framing_palette.preview.output_files import write_preview_file
 from framing_palette.preview.planning import plan_of
-from framing_palette.preview.plans import Plan
-from framing_palette.preview.preview_files import write_html, write_png, write_tiff
+from framing_palette.preview.plans import Pane, Plan
+from framing_palette.preview.preview_files import (
+    png_bytes,
+    write_html,
+    write_png,
+    write_tiff,
+)
 from framing_palette.preview.rendering import (
-    Options,
     Rendering,
+    RenderingStoppedError,
     render,
     render_design,
     render_linear,
 )
+from framing_palette.preview.scenes import Corner, SideBySide, render_corner, render_side_by_side
 from framing_palette.preview.swatches import Piece, flat_srgb_u8, swatch_srgb_u8
 from framing_palette.preview.walls import Wall
 
 __all__ = [
+    "Corner",
     "Easel",
     "Light",
     "Options",
+    "Pane",
     "Piece",
     "Plan",
+    "Quality",
     "Rendering",
+    "RenderingStoppedError",
+    "SideBySide",
     "Wall",
     "flat_srgb_u8",
     "plan_of",
+    "png_bytes",
     "render",
+    "render_corner",
     "render_design",
     "render_linear",
+    "render_side_by_side",
     "swatch_srgb_u8",
     "write_html",
     "write_png",

@@ -71,17 +71,13 @@ def cut(image: Float32Array, box: Box, part: Box) -> Float32Array:
     if image.shape[:2] == (box.rows, box.columns):
         return image[part.within(box)]
     step_x, step_y = image.shape[1] / box.columns, image.shape[0] / box.rows
-    shift_x = (part.column_0 - box.column_0 + 0.5) * step_x - 0.5
-    shift_y = (part.row_0 - box.row_0 + 0.5) * step_y - 0.5
-    to_source = np.array([[step_x, 0.0, shift_x], [0.0, step_y, shift_y]])
-    warped = cv2.warpAffine(
-        image,
-        to_source,
-        (part.columns, part.rows),
-        flags=cv2.INTER_CUBIC | cv2.WARP_INVERSE_MAP,
-        borderMode=cv2.BORDER_REPLICATE,
+    columns = (np.arange(part.column_0, part.column_1) - box.column_0 + 0.5) * step_x - 0.5
+    rows = (np.arange(part.row_0, part.row_1) - box.row_0 + 0.5) * step_y - 0.5
+    map_x, map_y = np.meshgrid(columns.astype(np.float32), rows.astype(np.float32))
+    enlarged = cv2.remap(
+        image, map_x, map_y, interpolation=cv2.INTER_CUBIC, borderMode=cv2.BORDER_REPLICATE
     )
-    return np.maximum(np.asarray(warped, np.float32), 0.0)
+    return np.maximum(np.asarray(enlarged, np.float32), 0.0)
 
 
 def art_pieces(site: Site, image: Float32Array, sight: Hole, seen: Box) -> Iterator[Piece]:

@@ -1,20 +1,22 @@
 """Easels: renderings that remember, so that a change redraws only what it touches."""
 
 from collections import OrderedDict
-from collections.abc import Hashable
+from collections.abc import Hashable, Iterator
 from dataclasses import dataclass, field
 from threading import Lock
 from typing import TypeVar
+
+import numpy as np
 
 from framing_palette.arrays import Float32Array, UInt8Array
 from framing_palette.errors import CatalogueError
 from framing_palette.picture import Picture
 from framing_palette.preview.art import ArtImage, fitted, linear_picture, placed, scaled
 from framing_palette.preview.encoding import clipped_pixels, srgb_u8
-from framing_palette.preview.grids import Box
-from framing_palette.preview.painting import Sight, Supplies, View, coats
-from framing_palette.preview.pieces import Piece, lay
-from framing_palette.preview.plans import Plan, Rect
+from framing_palette.preview.grids import Box, Grid, Hung
+from framing_palette.preview.painting import Coat, Sight, Supplies, View, coats
+from framing_palette.preview.pieces import Piece, lay, lay_onto
+from framing_palette.preview.plans import Rect
 from framing_palette.preview.skins import Skin
 from framing_palette.preview.surfaces import Surface, surface_of
 from framing_palette.preview.texture_files import TextureImage, read_texture
@@ -24,6 +26,14 @@ MOST_BYTES = 160_000_000  # of drawn layers kept for a switch back
 
 _Key = TypeVar("_Key", bound=Hashable)
 _Value = TypeVar("_Value")
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Show:
+    """What is drawn: frames on a wall, and for each the picture behind its windows in turn."""
+
+    frames: tuple[Hung, ...]
+    pictures: tuple[tuple[Picture, ...], ...]
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -74,43 +84,52 @@ class Easel:
     _last: tuple[View, list[_Layer], UInt8Array] | None = None
     _lock: Lock = field(default_factory=Lock)
 
-    def draw(self, plan: Plan, pictures: tuple[Picture, ...], view: View, sight: Sight) -> Drawn:
-        """Return a block of a framed picture in 8-bit sRGB, redrawing what changed."""
+    def draw(self, show: Show, view: View, sight: Sight) -> Drawn:
+        """Return a block in 8-bit sRGB, redrawing what changed since the last time."""
         with self._lock:
-            layers = self._drawn(plan, pictures, view, sight)
+            layers = [self._kept(coat) for coat in self._coats(show, view, sight)]
+            self._forget_oldest(keep=len(layers))
             srgb = self._composed(layers, view)
             self._last = (view, layers, srgb)
-        clipped = sum(layer.clipped for layer in layers)
-        share = clipped / max(view.box.rows * view.box.columns, 1)
-        return Drawn(srgb, share, self._unread(plan))
+            clipped = sum(layer.clipped for layer in layers)
+            share = clipped / max(view.box.rows * view.box.columns, 1)
+            return Drawn(srgb, share, self._unread(show))
 
-    def draw_linear(
-        self, plan: Plan, pictures: tuple[Picture, ...], view: View, sight: Sight
-    ) -> Float32Array:
-        """Return a block in linear sRGB, not clipped, shape (rows, columns, 3)."""
+    def draw_linear(self, show: Show, view: View, sight: Sight) -> Float32Array:
+        """Return a block in linear sRGB, not clipped, shape (rows, columns, 3).
+
+        Nothing of it is kept but textures and the picture, so that a large picture can be drawn
+        block by block.
+        """
+        canvas = np.zeros((view.box.rows, view.box.columns, 3), np.float32)
         with self._lock:
-            layers = self._drawn(plan, pictures, view, sight)
-            return lay((piece for layer in layers for piece in layer.pieces), view.box)
+            for coat in self._coats(show, view, sight):
+                lay_onto(canvas, coat.draw(), view.box)
+        return canvas
 
-    def _drawn(
-        self, plan: Plan, pictures: tuple[Picture, ...], view: View, sight: Sight
-    ) -> list[_Layer]:
+    def unread_textures(self, show: Show) -> tuple[str, ...]:
+        """Return a sentence for each texture of the shown frames that could not be read."""
+        with self._lock:
+            return self._unread(show)
+
+    def _coats(self, show: Show, view: View, sight: Sight) -> Iterator[Coat]:
         def surface(skin: Skin, extent: Extent) -> Surface:
             return self._surface(skin, view.grid.px_per_mm, extent)
 
-        def image(window: int) -> ArtImage:
-            return self._image(pictures[window % len(pictures)], plan.arts[window], view)
+        def image(place: int, window: int) -> ArtImage:
+            pictures, hung = show.pictures[place], show.frames[place]
+            art = hung.plan.arts[window]
+            return self._image(pictures[window % len(pictures)], art, hung.on(view.grid))
 
-        layers = []
-        for coat in coats(plan, view, sight, Supplies(surface, image)):
-            if coat.key not in self._layers:
-                pieces = tuple(coat.draw())
-                clipped = sum(clipped_pixels(piece.linear) for piece in pieces)
-                self._layers[coat.key] = _Layer(coat.key, pieces, clipped)
-            self._layers.move_to_end(coat.key)
-            layers.append(self._layers[coat.key])
-        self._forget_oldest(keep=len(layers))
-        return layers
+        return coats(show.frames, view, sight, Supplies(surface, image))
+
+    def _kept(self, coat: Coat) -> _Layer:
+        if coat.key not in self._layers:
+            pieces = tuple(coat.draw())
+            clipped = sum(clipped_pixels(piece.linear) for piece in pieces)
+            self._layers[coat.key] = _Layer(coat.key, pieces, clipped)
+        self._layers.move_to_end(coat.key)
+        return self._layers[coat.key]
 
     def _forget_oldest(self, keep: int) -> None:
         held = sum(layer.size_bytes for layer in self._layers.values())
@@ -151,13 +170,14 @@ class Easel:
         found = _recent(self._textures, name, most=24)
         return None if isinstance(found, str) else found
 
-    def _unread(self, plan: Plan) -> tuple[str, ...]:
-        problems = (self._textures.get(layer.skin.texture_file) for layer in plan.layers)
+    def _unread(self, show: Show) -> tuple[str, ...]:
+        layers = [layer for hung in show.frames for layer in hung.plan.layers]
+        problems = (self._textures.get(layer.skin.texture_file) for layer in layers)
         told = dict.fromkeys(problem for problem in problems if isinstance(problem, str))
         return tuple(f"Drawn without its texture: {problem}" for problem in told)
 
-    def _image(self, picture: Picture, art: Rect, view: View) -> ArtImage:
-        box = placed(art, view.grid)
+    def _image(self, picture: Picture, art: Rect, grid: Grid) -> ArtImage:
+        box = placed(art, grid)
         key = (id(picture), art, box)
         if key not in self._images:
             if id(picture) not in self._pictures:

@@ -7,7 +7,7 @@ from typing import NamedTuple
 import numpy as np
 
 from framing_palette.arrays import Float32Array, Float64Array
-from framing_palette.preview.plans import Hole, Rect
+from framing_palette.preview.plans import Hole, Plan, Rect
 
 
 class Box(NamedTuple):
@@ -127,6 +127,24 @@ class Grid:
         length = np.maximum(np.hypot(slope_x, slope_y), 1e-9)
         distance = (radius - 1.0) * np.maximum(radius, 1e-9) / length
         return distance, slope_x / length, slope_y / length
+
+
+@dataclass(frozen=True, slots=True)
+class Hung:
+    """A plan on a wall: its own origin lies at (x_mm, y_mm) of the wall."""
+
+    plan: Plan
+    x_mm: float = 0.0
+    y_mm: float = 0.0
+
+    def on(self, wall: Grid) -> Grid:
+        """Return the wall's grid in the plan's own millimetres; pixels stay where they are."""
+        return Grid(wall.left_mm - self.x_mm, wall.top_mm - self.y_mm, wall.px_per_mm)
+
+    @property
+    def extent(self) -> Rect:
+        """The frame's outside on the wall."""
+        return self.plan.extent.moved(self.x_mm, self.y_mm)
 
 
 def _cover(start: float, stop: float, first: int, last: int) -> Float32Array:

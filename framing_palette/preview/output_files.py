@@ -6,8 +6,10 @@ from framing_palette.catalogue import Catalogue
 from framing_palette.design import Design
 from framing_palette.errors import OutputError
 from framing_palette.picture import Picture
+from framing_palette.preview.easels import Easel
+from framing_palette.preview.looks import Options, Quality
 from framing_palette.preview.preview_files import write_html, write_png, write_tiff
-from framing_palette.preview.rendering import Options, Rendering, render, render_linear
+from framing_palette.preview.rendering import Rendering, Tell, render, render_linear
 
 ENDINGS = (".png", ".tif", ".tiff", ".html")
 
@@ -20,8 +22,18 @@ def write_preview_file(
     *,
     width_px: int,
     options: Options | None = None,
+    tell: Tell | None = None,
 ) -> Rendering:
     """Render a design into a PNG, a 16-bit TIFF or one HTML page, and return the rendering.
+
+    Parameters
+    ----------
+    width_px
+        Width of the image.
+    options
+        The look; full quality on a neutral wall when None.
+    tell
+        Told the share that is done; returns whether to go on.
 
     Raises
     ------
@@ -31,6 +43,8 @@ def write_preview_file(
         When the design cannot be built or the width is out of range.
     UnknownSampleError
         When a code is not in the catalogue.
+    RenderingStoppedError
+        When ``tell`` returned False.
     """
     ending = path.suffix.lower()
     if ending not in ENDINGS:
@@ -39,13 +53,18 @@ def write_preview_file(
             problem="has no ending that says its form",
             todo=f"end it in {', '.join(ENDINGS)}",
         )
-    rendering = render(design, picture, catalogue, width_px=width_px, options=options)
+    options, easel = options or Options(quality=Quality.FULL), Easel()
+    done = render(
+        design, picture, catalogue, width_px=width_px, options=options, easel=easel, tell=tell
+    )
     if ending == ".png":
-        write_png(path, rendering.srgb, px_per_mm=rendering.grid.px_per_mm)
+        write_png(path, done.srgb, px_per_mm=done.grid.px_per_mm)
     elif ending == ".html":
         title = design.name or "Framed picture"
-        write_html(path, [(title, rendering.srgb)], title=title, notes=list(rendering.notices))
+        write_html(path, [(title, done.srgb)], title=title, notes=list(done.notices))
     else:
-        linear = render_linear(design, picture, catalogue, width_px=width_px, options=options)
-        write_tiff(path, linear, px_per_mm=rendering.grid.px_per_mm)
-    return rendering
+        linear = render_linear(
+            design, picture, catalogue, width_px=width_px, options=options, easel=easel
+        )
+        write_tiff(path, linear, px_per_mm=done.grid.px_per_mm)
+    return done

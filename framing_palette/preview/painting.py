@@ -4,13 +4,20 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field, replace
 
 from framing_palette.preview.art import ArtImage, art_pieces
-from framing_palette.preview.grids import Box, Grid
+from framing_palette.preview.grids import Box, Grid, Hung
 from framing_palette.preview.lights import Light
 from framing_palette.preview.ovals import oval_ring_pieces
+from framing_palette.preview.panes import pane_pieces
 from framing_palette.preview.pieces import Piece
-from framing_palette.preview.plans import Build, Hole, LayerPlan, Plan, Rect
+from framing_palette.preview.plans import Build, Hole, LayerPlan, Pane, Plan, Rect
 from framing_palette.preview.sections import Site
-from framing_palette.preview.sheets import bevel_pieces, clip_is_own, flat_pieces, sheet_extent
+from framing_palette.preview.sheets import (
+    LARGEST_SHEET_PX,
+    bevel_pieces,
+    clip_is_own,
+    flat_pieces,
+    sheet_extent,
+)
 from framing_palette.preview.skins import Skin
 from framing_palette.preview.strips import Ring, ring_pieces, strip_extent
 from framing_palette.preview.surfaces import Surface
@@ -35,10 +42,18 @@ class View:
 
 @dataclass(frozen=True, slots=True)
 class Sight:
-    """Under which circumstances it is seen."""
+    """Under which circumstances it is seen.
+
+    Parameters
+    ----------
+    largest_sheet_px
+        A board's surface is made this large at most and then goes on mirrored.
+    """
 
     light: Light = field(default_factory=Light)
-    wall: Wall = field(default_factory=Wall)
+    wall: Wall | None = field(default_factory=Wall)
+    pane: Pane = Pane.NONE
+    largest_sheet_px: int = LARGEST_SHEET_PX
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,7 +61,7 @@ class Supplies:
     """Where the painter gets surfaces of a wanted size, and the picture behind each window."""
 
     surface: Callable[[Skin, Extent], Surface]
-    image: Callable[[int], ArtImage]
+    image: Callable[[int, int], ArtImage]
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,22 +72,53 @@ class Coat:
     draw: Callable[[], Iterator[Piece]]
 
 
-def coats(plan: Plan, view: View, sight: Sight, supplies: Supplies) -> Iterator[Coat]:
+def coats(frames: tuple[Hung, ...], view: View, sight: Sight, supplies: Supplies) -> Iterator[Coat]:
     """Yield what must be drawn, in the order in which it is laid: wall, frame, layers, art."""
-    wall = (sight.wall, plan.extent, _form(plan.layers[-1:]), plan.wall_z_mm)
-    yield Coat(
-        ("wall", wall, view, sight.light),
-        lambda: wall_pieces(
-            plan, sight.wall, sight.light, view.grid, box=view.box, whole=view.whole
-        ),
+    if sight.wall is not None:
+        yield _wall_coat(frames, view, sight, sight.wall)
+    for place, hung in enumerate(frames):
+        own = _Job(place, hung.plan, hung.on(view.grid), view.box, sight, supplies)
+        common = (place, own.grid, view.box, sight.light, sight.largest_sheet_px)
+        for coat in _frame_coats(own):
+            yield replace(coat, key=(*coat.key, *common))
+
+
+def _wall_coat(frames: tuple[Hung, ...], view: View, sight: Sight, wall: Wall) -> Coat:
+    forms = tuple(
+        (hung.extent, _form(hung.plan.layers[-1:]), hung.plan.wall_z_mm) for hung in frames
     )
-    for number in reversed(range(len(plan.layers))):
-        for coat in _layer_coats(plan, number, view, sight.light, supplies):
-            yield replace(coat, key=(*coat.key, view, sight.light))
-    for window in range(len(plan.arts)):
-        site = Site(plan, window, view.grid, sight.light)
-        for coat in _art_coats(site, view.box, supplies):
-            yield replace(coat, key=(*coat.key, view, sight.light))
+    return Coat(
+        ("wall", wall, forms, view, sight.light),
+        lambda: wall_pieces(frames, wall, sight.light, view.grid, box=view.box, whole=view.whole),
+    )
+
+
+@dataclass(frozen=True, slots=True)
+class _Job:
+    """What the coats of one frame have in common."""
+
+    place: int
+    plan: Plan
+    grid: Grid
+    box: Box
+    sight: Sight
+    supplies: Supplies
+
+    def site(self, window: int) -> Site:
+        return Site(self.plan, window, self.grid, self.sight.light)
+
+
+def _frame_coats(job: _Job) -> Iterator[Coat]:
+    for number in reversed(range(len(job.plan.layers))):
+        yield from _layer_coats(job, number)
+    for window in range(len(job.plan.arts)):
+        yield from _art_coats(job, window)
+    pane = job.sight.pane
+    if pane is not Pane.NONE and job.plan.pane_below:
+        yield Coat(
+            ("pane", pane, job.plan.extent, _form(job.plan.layers[job.plan.pane_below :])),
+            lambda: pane_pieces(job.plan, pane, job.grid, job.box),
+        )
 
 
 def _form(layers: tuple[LayerPlan, ...]) -> tuple[object, ...]:
@@ -80,20 +126,17 @@ def _form(layers: tuple[LayerPlan, ...]) -> tuple[object, ...]:
     return tuple((layer.build, layer.holes, layer.base_mm, layer.profile) for layer in layers)
 
 
-def _layer_coats(
-    plan: Plan, number: int, view: View, light: Light, supplies: Supplies
-) -> Iterator[Coat]:
-    layer = plan.layers[number]
+def _layer_coats(job: _Job, number: int) -> Iterator[Coat]:
+    plan, layer = job.plan, job.plan.layers[number]
     for window in range(len(layer.holes)):
-        site = Site(plan, window, view.grid, light)
-        clip = _clip(plan, number, window)
+        site, clip = job.site(window), _clip(plan, number, window)
         key = ("layer", number, window, layer, clip, _form(plan.layers[number + 1 :]))
         if layer.build is Build.SHEET:
             if window == 0 or clip_is_own(site, number):
-                yield Coat((*key, "flat"), _flat_drawing(site, number, clip, view.box, supplies))
-            yield Coat((*key, "bevel"), _bevel_drawing(site, number, view.box))
+                yield Coat((*key, "flat"), _flat_drawing(job, site, number, clip))
+            yield Coat((*key, "bevel"), _bevel_drawing(site, number, job.box))
         else:
-            yield Coat(key, _strip_drawing(site, number, clip, view.box, supplies))
+            yield Coat(key, _strip_drawing(job, site, number, clip))
 
 
 def _clip(plan: Plan, number: int, window: int) -> Hole:
@@ -101,14 +144,12 @@ def _clip(plan: Plan, number: int, window: int) -> Hole:
     return above[0].hole(window) if above else Hole(plan.layers[number].outer)
 
 
-def _flat_drawing(
-    site: Site, number: int, clip: Hole, box: Box, supplies: Supplies
-) -> Callable[[], Iterator[Piece]]:
+def _flat_drawing(job: _Job, site: Site, number: int, clip: Hole) -> Callable[[], Iterator[Piece]]:
     layer = site.layer(number)
 
     def draw() -> Iterator[Piece]:
-        extent = sheet_extent(layer.outer, site.grid.px_per_mm)
-        return flat_pieces(site, number, clip, supplies.surface(layer.skin, extent), box)
+        extent = sheet_extent(layer.outer, job.grid.px_per_mm, job.sight.largest_sheet_px)
+        return flat_pieces(site, number, clip, job.supplies.surface(layer.skin, extent), job.box)
 
     return draw
 
@@ -117,38 +158,34 @@ def _bevel_drawing(site: Site, number: int, box: Box) -> Callable[[], Iterator[P
     return lambda: bevel_pieces(site, number, box)
 
 
-def _strip_drawing(
-    site: Site, number: int, clip: Hole, box: Box, supplies: Supplies
-) -> Callable[[], Iterator[Piece]]:
+def _strip_drawing(job: _Job, site: Site, number: int, clip: Hole) -> Callable[[], Iterator[Piece]]:
     layer, hole = site.layer(number), site.layer(number).hole(site.window)
 
     def draw() -> Iterator[Piece]:
-        extent = strip_extent(clip.rect, hole.rect, site.grid.px_per_mm)
-        ring = Ring(site, number, hole.rect, clip.rect, supplies.surface(layer.skin, extent))
+        extent = strip_extent(clip.rect, hole.rect, job.grid.px_per_mm)
+        surface = job.supplies.surface(layer.skin, extent)
+        ring = Ring(site, number, hole.rect, clip.rect, surface)
         if hole.oval or clip.oval:
-            return oval_ring_pieces(ring, clip, box)
-        return ring_pieces(ring, box)
+            return oval_ring_pieces(ring, clip, job.box)
+        return ring_pieces(ring, job.box)
 
     return draw
 
 
-def _art_coats(site: Site, box: Box, supplies: Supplies) -> Iterator[Coat]:
-    plan, window = site.plan, site.window
+def _art_coats(job: _Job, window: int) -> Iterator[Coat]:
+    plan, site = job.plan, job.site(window)
     art, form = plan.arts[window], _form(plan.layers)
     sight = plan.layers[0].hole(window) if plan.layers else Hole(plan.extent)
     if not _holds(art, sight.rect):
-        yield Coat(
-            ("ground", window, plan.ground, art, form), _ground_drawing(site, sight, box, supplies)
-        )
+        yield Coat(("ground", window, plan.ground, art, form), _ground_drawing(job, site, sight))
+    image = job.supplies.image(job.place, window)
     yield Coat(
-        ("art", window, supplies.image(window), art, form),
-        lambda: art_pieces(site, supplies.image(window).linear, sight, box),
+        ("art", window, image, art, form),
+        lambda: art_pieces(site, image.linear, sight, job.box),
     )
 
 
-def _ground_drawing(
-    site: Site, sight: Hole, box: Box, supplies: Supplies
-) -> Callable[[], Iterator[Piece]]:
+def _ground_drawing(job: _Job, site: Site, sight: Hole) -> Callable[[], Iterator[Piece]]:
     """Draw what the art lies on: a level sheet whose only opening is the art itself."""
     plan = site.plan
     ground = LayerPlan(
@@ -158,8 +195,8 @@ def _ground_drawing(
     under = replace(site, plan=replace(plan, layers=(ground, *plan.layers)))
 
     def draw() -> Iterator[Piece]:
-        extent = sheet_extent(sight.rect, site.grid.px_per_mm)
-        return flat_pieces(under, 0, sight, supplies.surface(plan.ground, extent), box)
+        extent = sheet_extent(sight.rect, job.grid.px_per_mm, job.sight.largest_sheet_px)
+        return flat_pieces(under, 0, sight, job.supplies.surface(plan.ground, extent), job.box)
 
     return draw
 

@@ -40,11 +40,16 @@ class Piece:
 def lay(pieces: Iterable[Piece], box: Box) -> Float32Array:
     """Return a block of the picture with the pieces laid over one another in order."""
     canvas = np.zeros((box.rows, box.columns, 3), np.float32)
+    lay_onto(canvas, pieces, box)
+    return canvas
+
+
+def lay_onto(canvas: Float32Array, pieces: Iterable[Piece], box: Box) -> None:
+    """Lay pieces in order onto a canvas that fills a block."""
     for piece in pieces:
         shared = piece.box.meet(box)
         if not shared.empty:
             _lay_one(piece, shared, canvas, box)
-    return canvas
 
 
 def _lay_one(piece: Piece, shared: Box, canvas: Float32Array, box: Box) -> None:

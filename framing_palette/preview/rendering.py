@@ -1,6 +1,9 @@
 """Rendering: a design, a picture and a catalogue in, an image out."""
 
-from dataclasses import dataclass, field, replace
+from collections.abc import Callable
+from dataclasses import dataclass
+
+import numpy as np
 
 from framing_palette.arrays import Float32Array, UInt8Array
 from framing_palette.catalogue import Catalogue
@@ -8,36 +11,24 @@ from framing_palette.design import Design
 from framing_palette.errors import FieldError
 from framing_palette.picture import Picture
 from framing_palette.preview.art import STRETCH_ALLOWED
-from framing_palette.preview.easels import Easel
-from framing_palette.preview.grids import Box, Grid
-from framing_palette.preview.lights import Light
+from framing_palette.preview.easels import Easel, Show
+from framing_palette.preview.encoding import clipped_pixels, srgb_u8
+from framing_palette.preview.grids import Box, Grid, Hung
+from framing_palette.preview.looks import Options, Quality, view_of
 from framing_palette.preview.painting import Sight, View
 from framing_palette.preview.planning import plan_of
-from framing_palette.preview.plans import Plan, Rect
-from framing_palette.preview.walls import Wall
+from framing_palette.preview.plans import Plan
 
 MOST_SIDE_PX = 20_000
+_BAND_PIXELS = 600_000  # drawn at a time: keeps a print-sized picture within little memory
+_FINER = 2
+
+Tell = Callable[[float], bool]
+"""Told the share that is done, 0..1; returns whether to go on."""
 
 
-@dataclass(frozen=True, slots=True)
-class Options:
-    """How a design is shown.
-
-    Parameters
-    ----------
-    light, wall
-        Where the light comes from; what the frame hangs on.
-    margin
-        Wall shown on each side, as a share of the frame's longer side.
-    height_px
-        None for the height that follows from the frame's proportions; otherwise the frame is
-        fitted into width and height.
-    """
-
-    light: Light = field(default_factory=Light)
-    wall: Wall = field(default_factory=Wall)
-    margin: float = 0.10
-    height_px: int | None = None
+class RenderingStoppedError(Exception):
+    """Somebody asked a rendering to stop; not an error of the input."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -74,11 +65,9 @@ def render_design(
     options: Options | None = None,
     easel: Easel | None = None,
 ) -> UInt8Array:
-    """Return the framed picture in 8-bit sRGB, shape (rows, width_px, 3).
-
-    See ``render`` for the parameters and for what else it tells.
-    """
-    return render(design, picture, catalogue, width_px=width_px, options=options, easel=easel).srgb
+    """Return the framed picture in 8-bit sRGB, shape (rows, width_px, 3); see ``render``."""
+    done = render(design, picture, catalogue, width_px=width_px, options=options, easel=easel)
+    return done.srgb
 
 
 def render(
@@ -89,6 +78,7 @@ def render(
     width_px: int,
     options: Options | None = None,
     easel: Easel | None = None,
+    tell: Tell | None = None,
 ) -> Rendering:
     """Return the framed picture with its place, its notices and what a screen cannot show.
 
@@ -100,6 +90,8 @@ def render(
         The look; a neutral wall with light from the upper left when None.
     easel
         Give the same one again to redraw only what changed.
+    tell
+        Told the share that is done; returns whether to go on.
 
     Raises
     ------
@@ -107,14 +99,16 @@ def render(
         When the design cannot be built or the width is out of range.
     UnknownSampleError
         When a code is not in the catalogue.
+    RenderingStoppedError
+        When ``tell`` returned False.
     """
-    options = options or Options()
+    options, easel = options or Options(), easel or Easel()
     plan = plan_of(design, catalogue)
-    view = view_of(plan, width_px, options)
-    sight = Sight(options.light, options.wall)
-    drawn = (easel or Easel()).draw(plan, (picture,), view, sight)
-    notices = (*plan.notices, *drawn.notices, *_proportions(plan, picture))
-    return Rendering(drawn.srgb, view.grid, plan, drawn.clipped_share, notices)
+    show = Show((Hung(plan),), ((picture,),))
+    view = whole_view(plan, width_px, options)
+    srgb, clipped = drawn(show, view, options, easel, tell)
+    notices = (*plan.notices, *easel.unread_textures(show), *proportion_notices(plan, picture))
+    return Rendering(srgb, view.grid, plan, clipped, notices)
 
 
 def render_linear(
@@ -125,6 +119,7 @@ def render_linear(
     width_px: int,
     options: Options | None = None,
     easel: Easel | None = None,
+    tell: Tell | None = None,
 ) -> Float32Array:
     """Return the framed picture in linear sRGB, not clipped, shape (rows, width_px, 3).
 
@@ -132,15 +127,93 @@ def render_linear(
     ------
     FieldError, UnknownSampleError
         As ``render``.
+    RenderingStoppedError
+        When ``tell`` returned False.
     """
     options = options or Options()
     plan = plan_of(design, catalogue)
-    view = view_of(plan, width_px, options)
-    sight = Sight(options.light, options.wall)
-    return (easel or Easel()).draw_linear(plan, (picture,), view, sight)
+    view = whole_view(plan, width_px, options)
+    show = Show((Hung(plan),), ((picture,),))
+    canvas = np.empty((view.box.rows, view.box.columns, 3), np.float32)
+
+    def keep(linear: Float32Array, box: Box) -> None:
+        canvas[box.within(view.box)] = linear
+
+    draw_bands(show, view, options, easel or Easel(), keep=keep, tell=tell)
+    return canvas
 
 
-def view_of(plan: Plan, width_px: int, options: Options) -> View:
+def drawn(
+    show: Show, view: View, options: Options, easel: Easel, tell: Tell | None = None
+) -> tuple[UInt8Array, float]:
+    """Return a view in 8-bit sRGB, read-only, and the share of pixels outside the gamut.
+
+    Raises
+    ------
+    RenderingStoppedError
+        When ``tell`` returned False.
+    """
+    if options.quality is Quality.DRAFT and tell is None:
+        result = easel.draw(show, view, options.sight)
+        return result.srgb, result.clipped_share
+    srgb = np.empty((view.box.rows, view.box.columns, 3), np.uint8)
+    clipped = 0
+
+    def keep(linear: Float32Array, box: Box) -> None:
+        nonlocal clipped
+        clipped += clipped_pixels(linear)
+        srgb[box.within(view.box)] = srgb_u8(linear)
+
+    draw_bands(show, view, options, easel, keep=keep, tell=tell)
+    srgb.flags.writeable = False
+    return srgb, clipped / (view.box.rows * view.box.columns)
+
+
+def draw_bands(
+    show: Show,
+    view: View,
+    options: Options,
+    easel: Easel,
+    *,
+    keep: Callable[[Float32Array, Box], None],
+    tell: Tell | None = None,
+) -> None:
+    """Draw a view band by band and hand each over; bands fit together to the last digit.
+
+    Raises
+    ------
+    RenderingStoppedError
+        When ``tell`` returned False.
+    """
+    finer = _FINER if options.quality is Quality.FULL else 1
+    box = view.box
+    height = max(1, _BAND_PIXELS // (box.columns * finer * finer))
+    for row in range(box.row_0, box.row_1, height):
+        if tell is not None and not tell((row - box.row_0) / box.rows):
+            raise RenderingStoppedError
+        band = Box(row, min(row + height, box.row_1), box.column_0, box.column_1)
+        keep(_band(show, View(view.grid, band, view.whole), options.sight, easel, finer), band)
+    if tell is not None:
+        tell(1.0)
+
+
+def _band(show: Show, view: View, sight: Sight, easel: Easel, finer: int) -> Float32Array:
+    import cv2
+
+    if finer == 1:
+        return easel.draw_linear(show, view, sight)
+    grid = Grid(view.grid.left_mm, view.grid.top_mm, view.grid.px_per_mm * finer)
+    fine = View(grid, _times(view.box, finer), _times(view.whole, finer))
+    linear = easel.draw_linear(show, fine, sight)
+    size = (view.box.columns, view.box.rows)
+    return np.asarray(cv2.resize(linear, size, interpolation=cv2.INTER_AREA), np.float32)
+
+
+def _times(box: Box, by: int) -> Box:
+    return Box(*(edge * by for edge in box))
+
+
+def whole_view(plan: Plan, width_px: int, options: Options) -> View:
     """Return the view of a whole plan with its margin of wall.
 
     Raises
@@ -150,22 +223,26 @@ def view_of(plan: Plan, width_px: int, options: Options) -> View:
     """
     margin = max(options.margin, 0.0) * max(plan.extent.width, plan.extent.height)
     shown = plan.extent.grown(margin)
-    height_px = options.height_px or max(1, round(width_px * shown.height / shown.width))
-    for name, size in (("width_px", width_px), ("height_px", height_px)):
-        if not 16 <= size <= MOST_SIDE_PX:
-            raise FieldError(name, got=size, wanted=f"give 16 to {MOST_SIDE_PX} pixels")
+    check_size("width_px", width_px)
+    height_px = options.height_px or max(16, round(width_px * shown.height / shown.width))
+    check_size("height_px", height_px)
     scale = min(width_px / shown.width, height_px / shown.height)
-    return _centred_view(shown, scale, width_px, height_px)
+    return view_of(shown, scale, width_px, height_px)
 
 
-def _centred_view(shown: Rect, px_per_mm: float, width_px: int, height_px: int) -> View:
-    x, y = shown.middle
-    grid = Grid(x - width_px / 2 / px_per_mm, y - height_px / 2 / px_per_mm, px_per_mm)
-    box = Box(0, height_px, 0, width_px)
-    return View(grid, box, box)
+def check_size(field: str, pixels: int) -> None:
+    """Refuse an image size that cannot be drawn.
+
+    Raises
+    ------
+    FieldError
+        Naming the field.
+    """
+    if not 16 <= pixels <= MOST_SIDE_PX:
+        raise FieldError(field, got=pixels, wanted=f"give 16 to {MOST_SIDE_PX} pixels")
 
 
-def _proportions(plan: Plan, picture: Picture) -> tuple[str, ...]:
+def proportion_notices(plan: Plan, picture: Picture) -> tuple[str, ...]:
     """Return a sentence when the photograph has to be cut to the art's proportions."""
     art = plan.arts[0]
     wanted, got = art.width / art.height, picture.columns / picture.rows
@@ -176,8 +253,3 @@ def _proportions(plan: Plan, picture: Picture) -> tuple[str, ...]:
         f"{abs(wanted / got - 1.0):.0%}, so its middle is shown: check the size or the corners."
     )
     return (told,)
-
-
-def without_margin(options: Options) -> Options:
-    """Return the same look with the frame filling the image."""
-    return replace(options, margin=0.0)

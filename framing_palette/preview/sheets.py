@@ -15,7 +15,7 @@ from framing_palette.preview.strips import Ring, ring_pieces
 from framing_palette.preview.surfaces import Surface, linear_of, seed_of
 from framing_palette.preview.tiling import Extent, window_of
 
-LARGEST_SHEET_PX = 1024
+LARGEST_SHEET_PX = 2048
 
 
 def sheet_extent(outer: Rect, px_per_mm: float, largest_px: int = LARGEST_SHEET_PX) -> Extent:

@@ -95,6 +95,8 @@ def _scaled(linear: Float32Array, factor: float) -> Float32Array:
     columns = max(1, round(cut.shape[1] * factor))
     if (rows, columns) == cut.shape[:2]:
         return cut
-    shrinks = rows <= cut.shape[0] and columns <= cut.shape[1]
-    way = cv2.INTER_AREA if shrinks else cv2.INTER_CUBIC
-    return np.asarray(cv2.resize(cut, (columns, rows), interpolation=way), np.float32)
+    if rows <= cut.shape[0] and columns <= cut.shape[1]:
+        return np.asarray(cv2.resize(cut, (columns, rows), interpolation=cv2.INTER_AREA))
+    enlarged = cv2.resize(cut, (columns, rows), interpolation=cv2.INTER_CUBIC)
+    # A cubic curve swings past sharp edges; beyond the tile's own range colours turn false.
+    return np.clip(enlarged, cut.min(axis=(0, 1)), cut.max(axis=(0, 1)))

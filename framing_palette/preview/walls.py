@@ -2,14 +2,14 @@
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, lru_cache
 from math import cos, pi, radians, sin, sqrt, tan
 
 import numpy as np
 
 from framing_palette.arrays import Float32Array
 from framing_palette.catalogue.samples import Lab
-from framing_palette.preview.grids import Box, Grid
+from framing_palette.preview.grids import Box, Grid, Hung
 from framing_palette.preview.lights import Light
 from framing_palette.preview.pieces import Piece
 from framing_palette.preview.plans import Plan, Rect
@@ -56,50 +56,61 @@ def wall_light(box: Box, whole: Box, wall: Wall, light: Light) -> Float32Array:
     return lit
 
 
-def frame_shadow(plan: Plan, grid: Grid, box: Box, light: Light) -> Float32Array:
-    """Return what the frame leaves of the light on the wall round it, 0..1.
+def frame_shadow(hung: Hung, grid: Grid, box: Box, whole: Box, light: Light) -> Float32Array:
+    """Return what a frame leaves of the light on the wall round it, 0..1.
 
     The lamp's share is the mean over points of a disc, each casting the outline swept from the
-    wall to the frame's height; the room's share is the sky beside a long wall.
+    wall to the frame's height; the room's share is the sky beside a long wall. Both are soft, so
+    they are worked out coarsely over the whole picture and enlarged.
     """
-    reach_px = _reach_mm(plan, light) * grid.px_per_mm
-    coarse = max(1, int(reach_px / _COARSE))
-    rows, columns = -(-box.rows // coarse), -(-box.columns // coarse)
-    left = grid.left_mm + box.column_0 / grid.px_per_mm
-    top = grid.top_mm + box.row_0 / grid.px_per_mm
+    import cv2
+
+    coarse = max(1, int(_reach_mm(hung.plan, light) * grid.px_per_mm / _COARSE))
+    small = _coarse_shadow(hung.plan, hung.on(grid), whole, light, coarse)
+    place = (np.arange(box.row_0, box.row_1) - whole.row_0 + 0.5) / coarse - 0.5
+    first = np.clip(np.floor(place).astype(int), 0, small.shape[0] - 1)
+    second = np.minimum(first + 1, small.shape[0] - 1)
+    share = np.clip(place - first, 0.0, 1.0).astype(np.float32)[:, None]
+    tall = np.ascontiguousarray(small[first] + (small[second] - small[first]) * share)
+    wide = cv2.resize(tall, (small.shape[1] * coarse, box.rows), interpolation=cv2.INTER_LINEAR)
+    start = box.column_0 - whole.column_0
+    return np.asarray(wide[:, start : start + box.columns], np.float32)
+
+
+@lru_cache(maxsize=8)
+def _coarse_shadow(plan: Plan, grid: Grid, whole: Box, light: Light, coarse: int) -> Float32Array:
+    rows, columns = -(-whole.rows // coarse), -(-whole.columns // coarse)
+    left = grid.left_mm + whole.column_0 / grid.px_per_mm
+    top = grid.top_mm + whole.row_0 / grid.px_per_mm
     small = Grid(left, top, grid.px_per_mm / coarse)
     lamp = _lamp_left(plan, small, rows, columns, light)
     room = _sky_left(plan, small, rows, columns)
-    both = ((1.0 - light.room) * lamp + light.room * room).astype(np.float32)
-    return _enlarged(both, box, coarse)
-
-
-def _enlarged(coarse_map: Float32Array, box: Box, coarse: int) -> Float32Array:
-    import cv2
-
-    if coarse == 1:
-        return coarse_map
-    size = (coarse_map.shape[1] * coarse, coarse_map.shape[0] * coarse)
-    full = cv2.resize(coarse_map, size, interpolation=cv2.INTER_LINEAR)
-    return np.asarray(full[: box.rows, : box.columns], np.float32)
+    left_over = ((1.0 - light.room) * lamp + light.room * room).astype(np.float32)
+    left_over.flags.writeable = False
+    return left_over
 
 
 def wall_pieces(
-    plan: Plan, wall: Wall, light: Light, grid: Grid, *, box: Box, whole: Box
+    frames: tuple[Hung, ...], wall: Wall, light: Light, grid: Grid, *, box: Box, whole: Box
 ) -> Iterator[Piece]:
-    """Draw the wall's part of a block, in the frame's shadow.
+    """Draw the wall's part of a block, in the shadows of the frames.
 
     Parameters
     ----------
     whole
         The full picture that ``box`` is a part of; the wall's light runs over it.
     """
-    colour = linear_of(wall.lab)
-    shadow = frame_shadow(plan, grid, box, light)
-    for part in ring_boxes(box, grid.inside(plan.extent).meet(box)):
-        if not part.empty:
-            lit = wall_light(part, whole, wall, light) * shadow[part.within(box)]
-            yield Piece(part, shade(Surface(colour), None, lit))
+    surface = Surface(linear_of(wall.lab))
+    covered = Box(0, 0, 0, 0)
+    if len(frames) == 1:
+        covered = frames[0].on(grid).inside(frames[0].plan.extent).meet(box)
+    for part in ring_boxes(box, covered):
+        if part.empty:
+            continue
+        lit = wall_light(part, whole, wall, light)
+        for hung in frames:
+            lit *= frame_shadow(hung, grid, part, whole, light)
+        yield Piece(part, shade(surface, None, lit))
 
 
 def _place(first: int, last: int, start: int, stop: int) -> Float32Array:
