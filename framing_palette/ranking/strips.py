@@ -5,11 +5,17 @@ from math import cos, floor, radians, sin
 
 from framing_palette.catalogue import Kind, Sample
 from framing_palette.errors import UnknownFactError
+from framing_palette.picture import Picture
 from framing_palette.units import Length
 
 PointMm = tuple[float, float]
 
 SHORTEST_MM = 20.0
+NOMINAL_LONG_SIDE_MM = 500.0
+"""Stands in for the art's long side while its size is not known; whoever shows it says so."""
+
+_LENGTH_SHARE = 0.42
+_LEAST_PROPORTION = 2.2
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,6 +46,37 @@ class Strip:
     width_mm: float
     turn_deg: float = 0.0
     bent: bool = False
+
+
+def strip_scale(picture: Picture) -> float:
+    """Return millimetres per pixel of a picture, nominal ones while its size is not known."""
+    return picture.mm_per_px or NOMINAL_LONG_SIDE_MM / max(picture.columns, picture.rows)
+
+
+def new_strip(
+    number: int,
+    sample: Sample,
+    *,
+    at_mm: PointMm,
+    art_width_mm: float,
+    mat_border: Length,
+) -> Strip:
+    """Return a strip of a sample as it is first laid down: level, a little under half the art wide.
+
+    Raises
+    ------
+    UnknownFactError
+        When a moulding, fillet or liner has no face width.
+    """
+    width_mm = width_seen(sample, mat_border=mat_border).as_float_mm()
+    return Strip(
+        number=number,
+        code=sample.code,
+        x_mm=at_mm[0],
+        y_mm=at_mm[1],
+        length_mm=max(_LENGTH_SHARE * art_width_mm, _LEAST_PROPORTION * width_mm, SHORTEST_MM),
+        width_mm=width_mm,
+    )
 
 
 def moved(strip: Strip, *, right_mm: float = 0.0, down_mm: float = 0.0) -> Strip:

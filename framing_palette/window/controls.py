@@ -2,7 +2,15 @@
 
 from PySide6.QtCore import QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QFontMetrics, QPainter, QPaintEvent, QPalette, QPen
-from PySide6.QtWidgets import QAbstractButton, QFrame, QLabel, QPushButton, QSizePolicy, QWidget
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QFrame,
+    QHBoxLayout,
+    QLabel,
+    QPushButton,
+    QSizePolicy,
+    QWidget,
+)
 
 from framing_palette.window.icons import draw_icon
 from framing_palette.window.theme import type_font
@@ -177,3 +185,25 @@ class ElidedWords(QWidget):
         shown = metrics.elidedText(self._text, Qt.TextElideMode.ElideRight, self.width())
         flags = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
         painter.drawText(self.rect(), flags, shown)
+
+
+class ToolBar(QWidget):
+    """A row of icon buttons on a plate of its own, laid over the stage."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._row = QHBoxLayout(self)
+        self._row.setContentsMargins(0, 0, 0, 0)
+        self._row.setSpacing(0)
+
+    def add(self, control: QWidget) -> None:
+        """Put a control at the end of the row."""
+        self._row.addWidget(control)
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        """Draw the plate."""
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(self.palette().color(ROLE.Window))
+        painter.drawRoundedRect(QRectF(self.rect()), 4, 4)

@@ -22,8 +22,10 @@ from framing_palette.window.session import Session
 
 if TYPE_CHECKING:
     from framing_palette.picture.looking import Survey
+    from framing_palette.ranking.strip_reading import StripReader
 
 PICTURE, RACK, FINDINGS, RANKING = "picture", "catalogue", "findings", "ranking"
+READER = "strip reader"
 _REGIONS_REST_MS = 30
 
 
@@ -50,6 +52,7 @@ class Errands(QObject):
         self._read_soon.timeout.connect(self.find)
         session.regions_changed.connect(self._read_soon.start)
         session.findings_changed.connect(self.rank)
+        session.findings_changed.connect(self.make_reader)
         session.catalogue_changed.connect(self.rank)
 
     def open_picture(
@@ -97,6 +100,19 @@ class Errands(QObject):
             RANKING,
             lambda progress: judged(findings, catalogue, progress),
             done=lambda ranked: self._session.assign("ranked", ranked),
+            failed=self._tell,
+        )
+
+    def make_reader(self) -> None:
+        """Make the picture ready for strips to be read on it."""
+        picture, findings = self._session.picture, self._session.findings
+        if picture is None or findings is None:
+            self._session.assign("strip_reader", None)
+            return
+        self.runner.start(
+            READER,
+            lambda progress: made_ready(picture, findings, progress),
+            done=lambda reader: self._session.assign("strip_reader", reader),
             failed=self._tell,
         )
 
@@ -176,3 +192,12 @@ def judged(
 
     progress.tell(0.0)
     return tuple(rank(findings, catalogue))
+
+
+def made_ready(picture: Picture, findings: Findings, progress: Progress) -> "StripReader":
+    """Make a picture ready for reading strips on it."""
+    from framing_palette.ranking.strip_reading import strip_reader
+    from framing_palette.ranking.strips import strip_scale
+
+    progress.tell(0.0)
+    return strip_reader(picture, findings, mm_per_px=strip_scale(picture))

@@ -1,6 +1,6 @@
 """The rail: up to four kept samples or designs, side by side, through all steps."""
 
-from PySide6.QtCore import QByteArray, QMimeData, QPoint, QRect, QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QPoint, QRect, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import (
     QColor,
     QDrag,
@@ -17,7 +17,7 @@ from PySide6.QtWidgets import QAbstractButton, QApplication, QHBoxLayout, QSizeP
 
 from framing_palette.window.desk import MOST_KEPT, Kept
 from framing_palette.window.keeping import keep_sample, let_go
-from framing_palette.window.sample_list import SAMPLE_MIME
+from framing_palette.window.parcels import carried_code, parcel
 from framing_palette.window.session import Session
 from framing_palette.window.swatches import SwatchBook
 from framing_palette.window.theme import type_font
@@ -74,10 +74,8 @@ class Slot(QAbstractButton):
         if way.manhattanLength() >= QApplication.startDragDistance():
             self._pressed_at = None
             self.setDown(False)
-            data = QMimeData()
-            data.setData(SAMPLE_MIME, QByteArray(kept.codes[0].encode()))
             drag = QDrag(self)
-            drag.setMimeData(data)
+            drag.setMimeData(parcel(kept.codes[0]))
             drag.exec(Qt.DropAction.CopyAction)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
@@ -166,13 +164,12 @@ class Rail(QWidget):
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         """Let samples be dropped."""
-        if event.mimeData().hasFormat(SAMPLE_MIME):
+        if carried_code(event.mimeData()):
             event.acceptProposedAction()
 
     def dropEvent(self, event: QDropEvent) -> None:
         """Keep the dropped sample."""
-        code = bytes(event.mimeData().data(SAMPLE_MIME).data()).decode()
-        keep_sample(self._session, code)
+        keep_sample(self._session, carried_code(event.mimeData()))
         event.acceptProposedAction()
 
     def _tell(self) -> None:

@@ -6,7 +6,6 @@ from typing import Any
 
 from PySide6.QtCore import (
     QAbstractListModel,
-    QByteArray,
     QMimeData,
     QModelIndex,
     QObject,
@@ -16,8 +15,7 @@ from PySide6.QtCore import (
 
 from framing_palette.catalogue import Kind
 from framing_palette.ranking import RankedSample, Verdict
-
-SAMPLE_MIME = "application/x-framing-sample-code"
+from framing_palette.window.parcels import SAMPLE_MIME, parcel
 
 AnyIndex = QModelIndex | QPersistentModelIndex
 
@@ -120,12 +118,9 @@ class SampleList(QAbstractListModel):
 
     def mimeData(self, indexes: Any) -> QMimeData:
         """Put the code of the dragged sample into a parcel."""
-        data = QMimeData()
-        for index in indexes:
-            row = self._rows[index.row()]
-            if isinstance(row, RankedSample):
-                data.setData(SAMPLE_MIME, QByteArray(row.sample.code.encode()))
-        return data
+        rows = [self._rows[index.row()] for index in indexes]
+        codes = [row.sample.code for row in rows if isinstance(row, RankedSample)]
+        return parcel(codes[0]) if codes else QMimeData()
 
     def heading_words(self, verdict: Verdict) -> str:
         """Return the heading of a verdict."""

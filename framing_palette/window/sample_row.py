@@ -1,7 +1,7 @@
 """How a row of the shelf looks: a swatch at true texture scale, a name, a reason."""
 
 from PySide6.QtCore import QModelIndex, QObject, QPersistentModelIndex, QRect, QRectF, QSize, Qt
-from PySide6.QtGui import QFont, QFontMetrics, QPainter, QPalette, QPen
+from PySide6.QtGui import QFont, QFontMetrics, QGuiApplication, QPainter, QPalette, QPen
 from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
 from framing_palette.ranking import RankedSample
@@ -52,7 +52,8 @@ class SampleRow(QStyledItemDelegate):
         painter.save()
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         rect: QRect = option.rect
-        palette: QPalette = option.palette
+        # The list itself is see-through, so its own palette has no ground to draw with.
+        palette = QGuiApplication.palette()
         state: QStyle.StateFlag = option.state
         self._ground(painter, rect, palette, state)
         if isinstance(row, Heading):

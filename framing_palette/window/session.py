@@ -22,6 +22,7 @@ if TYPE_CHECKING:
 
     from framing_palette.picture import Findings, Picture
     from framing_palette.picture.looking import Survey
+    from framing_palette.ranking.strip_reading import StripReader
     from framing_palette.units import Length
     from framing_palette.window.images import Pyramid
 
@@ -59,6 +60,8 @@ class Session(QObject):
     step_changed = Signal()
     chosen_code_changed = Signal()
     chosen_region_changed = Signal()
+    chosen_strip_changed = Signal()
+    strip_reader_changed = Signal()
     lit_colour_changed = Signal()
     probe_changed = Signal()
     preferences_changed = Signal()
@@ -84,6 +87,8 @@ class Session(QObject):
         self.step = ""
         self.chosen_code = ""
         self.chosen_region = -1
+        self.chosen_strip = 0
+        self.strip_reader: StripReader | None = None
         self.lit_colour: tuple[float, float, float] | None = None
         self.probe: Probe | None = None
         self.preferences = Preferences()

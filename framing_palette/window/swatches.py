@@ -17,6 +17,7 @@ from framing_palette.window.session import Session
 _TOPIC = "swatches"
 _MOST_IMAGES = 600
 _BATCH = 12
+_MOST_ORDERS = 64
 _GATHER_MS = 15
 MM_PER_INCH = 25.4
 
@@ -39,6 +40,7 @@ class SwatchBook(QObject):
         self._session = session
         self._runner = runner
         self._images: OrderedDict[Key, QImage] = OrderedDict()
+        self._latest: dict[tuple[str, float, bool], QImage] = {}
         self._flat: dict[str, QColor] = {}
         self._orders: dict[Key, _Order] = {}
         self._gather = QTimer(self, interval=_GATHER_MS, singleShot=True)
@@ -48,6 +50,7 @@ class SwatchBook(QObject):
     def forget(self) -> None:
         """Throw every image away, because the catalogue is another one."""
         self._images.clear()
+        self._latest.clear()
         self._flat.clear()
         self._orders.clear()
         self._runner.cancel(_TOPIC)
@@ -67,9 +70,15 @@ class SwatchBook(QObject):
             return image
         if key not in self._orders:
             self._orders[key] = _Order(sample, piece)
+            while len(self._orders) > _MOST_ORDERS:
+                del self._orders[next(iter(self._orders))]
             if not self._runner.is_busy(_TOPIC):
                 self._gather.start()
         return None
+
+    def image_or_like(self, sample: Sample, piece: Piece) -> QImage | None:
+        """Return a piece, or the last one of another size until the right one is drawn."""
+        return self.image(sample, piece) or self._latest.get(_form(sample.code, piece))
 
     def draw(self, painter: QPainter, box: QRect, sample: Sample) -> None:
         """Draw a swatch at life size, the whole face of what is wider than the box."""
@@ -106,6 +115,7 @@ class SwatchBook(QObject):
         for key, image in images.items():
             self._orders.pop(key, None)
             self._images[key] = image
+            self._latest[_form(*key)] = image
         while len(self._images) > _MOST_IMAGES:
             self._images.popitem(last=False)
         self.arrived.emit()
@@ -132,6 +142,10 @@ def _pixels(order: _Order, catalogue: Catalogue) -> UInt8Array:
         # The catalogue's check names a broken texture; here the plain surface must do.
         plain = replace(order.sample, texture_file="")
         return swatch_srgb_u8(plain, catalogue, order.piece)
+
+
+def _form(code: str, piece: Piece) -> tuple[str, float, bool]:
+    return code, piece.turn_deg, piece.formed
 
 
 def _swatch_scale(sample: Sample, height_px: float, ratio: float) -> float:

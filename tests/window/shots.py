@@ -2,6 +2,7 @@
 
 import os
 import sys
+from collections.abc import Callable
 from pathlib import Path
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
@@ -9,8 +10,11 @@ os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 from PySide6.QtCore import QEventLoop, QTimer
 from PySide6.QtWidgets import QApplication
 
+from framing_palette.catalogue import Kind
 from framing_palette.units import Length
+from framing_palette.window.keeping import keep_sample
 from framing_palette.window.shell import Shell
+from framing_palette.window.sliding import bend, lay_strip
 from framing_palette.window.theme import put_on, tokens_named
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -28,6 +32,27 @@ def rest(shell: Shell) -> None:
     while idle < 5:
         wait(60)
         idle = 0 if shell.runner.is_busy() else idle + 1
+
+
+def best(shell: Shell, place: int, kind: Kind | None = None) -> str:
+    codes = [r.sample.code for r in shell.session.ranked if kind in (None, r.sample.kind)]
+    return codes[place]
+
+
+def lay(shell: Shell) -> None:
+    shell.session.edit("Lay", laid=(best(shell, 0, Kind.MAT), best(shell, 0, Kind.MOULDING)))
+    for place in (0, 3):
+        keep_sample(shell.session, best(shell, place))
+
+
+def slide(shell: Shell) -> None:
+    shell.session.edit("Clear", laid=(), strips=())
+    lay_strip(shell.session, best(shell, 0, Kind.MOULDING), (300.0, 120.0))
+    bend(shell.session, shell.session.desk.strips[-1])
+    lay_strip(shell.session, best(shell, 6, Kind.MAT), (260.0, 330.0))
+
+
+SCENES: dict[str, dict[str, Callable[[Shell], None]]] = {"choose": {"laid": lay, "slide": slide}}
 
 
 def main(folder: Path, theme: str = "light") -> None:
@@ -53,6 +78,10 @@ def main(folder: Path, theme: str = "light") -> None:
                 shell.session.assign("chosen_code", shell.session.ranked[1].sample.code)
             rest(shell)
             shell.grab().save(str(folder / f"{key}-{width}-{theme}.png"))
+            for name, act in SCENES.get(key, {}).items():
+                act(shell)
+                rest(shell)
+                shell.grab().save(str(folder / f"{key}-{name}-{width}-{theme}.png"))
     shell.close()
 
 

@@ -15,11 +15,11 @@ SIZES = st.floats(min_value=50, max_value=4000)
 SHARES = st.floats(min_value=0, max_value=1)
 
 
-@given(SIZES, SIZES, SIZES, SIZES, st.floats(0.5, 32), SHARES, SHARES)
+@given(st.tuples(SIZES, SIZES), st.tuples(SIZES, SIZES), st.floats(0.5, 32), SHARES, SHARES)
 def test_a_place_goes_to_the_screen_and_back(
-    columns: float, rows: float, width: float, height: float, zoom: float, x: float, y: float
+    picture: tuple[float, float], canvas: tuple[float, float], zoom: float, x: float, y: float
 ) -> None:
-    place = place_of(QSizeF(columns, rows), QSizeF(width, height), Look(zoom, x, y), mm_per_px=0.5)
+    place = place_of(QSizeF(*picture), QSizeF(*canvas), Look(zoom, x, y), mm_per_px=0.5)
     assert place.from_screen(place.to_screen(x, y)) == pytest.approx((x, y), abs=1e-6)
     assert place.screen_to_mm(place.mm_to_screen(12.5, 40.0)) == pytest.approx(
         (12.5, 40.0), rel=1e-6

@@ -4,20 +4,23 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from PySide6.QtCore import QPointF, QRect, QRectF, QSizeF, Qt
-from PySide6.QtGui import QColor, QLinearGradient, QPainter, QPainterPath, QPolygonF
+from PySide6.QtGui import QColor, QKeyEvent, QLinearGradient, QPainter, QPainterPath, QPolygonF
 
-from framing_palette.catalogue import Sample
+from framing_palette.catalogue import Kind, Sample
 from framing_palette.errors import FramingPaletteError
 from framing_palette.preview.swatches import Piece
 from framing_palette.ranking.strips import width_seen
 from framing_palette.window.canvas.layer import Layer
 from framing_palette.window.canvas.place import Place
+from framing_palette.window.greys import surround_color
 from framing_palette.window.session import Session
 from framing_palette.window.swatches import SwatchBook
 
 _TURNS = (0.0, 90.0, 180.0, 270.0)
 _SHADOW_MM = 2.5
 _MOST_RAIL_PX = 4_000_000
+_BEVEL_TONES = (82, 93, 97, 88)
+"""L* of the core on the top, right, bottom and left bevel."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,8 +59,17 @@ class BorderLayer(Layer):
         """Draw the bands from the outermost inward, then the shadow on the picture."""
         for band in reversed(self._bands):
             self._paint_band(painter, place, band)
+            if band.sample.kind is Kind.MAT:
+                _paint_bevel(painter, place, band)
         if self._bands:
             _paint_shadow(painter, place)
+
+    def key(self, event: QKeyEvent, _place: Place) -> bool:
+        """Blink between the two last looks with the space bar."""
+        if event.key() != Qt.Key.Key_Space:
+            return False
+        self._session.blink()
+        return True
 
     def _measure(self) -> None:
         try:
@@ -99,7 +111,7 @@ class BorderLayer(Layer):
         along = bounds.width() if turn in (0.0, 180.0) else bounds.height()
         across = bounds.height() if turn in (0.0, 180.0) else bounds.width()
         piece = _rail_piece(along * ratio, across * ratio, place.px_per_mm * ratio, turn)
-        image = self._swatches.image(band.sample, piece)
+        image = self._swatches.image_or_like(band.sample, piece)
         painter.save()
         clip = QPainterPath()
         clip.addPolygon(rail)
@@ -136,6 +148,19 @@ def _rails(inner: QRectF, outer: QRectF) -> tuple[tuple[QPointF, ...], ...]:
         (outer.bottomRight(), outer.bottomLeft(), inner.bottomLeft(), inner.bottomRight()),
         (outer.bottomLeft(), outer.topLeft(), inner.topLeft(), inner.bottomLeft()),
     )
+
+
+def _paint_bevel(painter: QPainter, place: Place, band: Band) -> None:
+    """Draw the board's core where its opening is cut at a slope, lit from the upper left."""
+    width = band.sample.bevel or band.sample.thickness
+    if width is None:
+        return
+    inner = _grown(place.rect, band.inner_mm * place.px_per_mm)
+    outer = _grown(inner, max(1.0, width.as_float_mm() * place.px_per_mm))
+    painter.setPen(Qt.PenStyle.NoPen)
+    for tone, corners in zip(_BEVEL_TONES, _rails(inner, outer), strict=True):
+        painter.setBrush(surround_color(tone))
+        painter.drawPolygon(QPolygonF(list(corners)))
 
 
 def _paint_shadow(painter: QPainter, place: Place) -> None:

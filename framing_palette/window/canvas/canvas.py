@@ -4,6 +4,10 @@ from collections.abc import Callable
 
 from PySide6.QtCore import QEvent, QPointF, QRect, QRectF, QSizeF, Qt, QTimer, Signal
 from PySide6.QtGui import (
+    QDragEnterEvent,
+    QDragLeaveEvent,
+    QDragMoveEvent,
+    QDropEvent,
     QKeyEvent,
     QMouseEvent,
     QPainter,
@@ -18,6 +22,7 @@ from framing_palette.window.canvas.layer import Layer
 from framing_palette.window.canvas.outlook import Look, Outlook
 from framing_palette.window.canvas.place import Place, place_of
 from framing_palette.window.greys import surround_color
+from framing_palette.window.parcels import carried_code
 from framing_palette.window.session import Session
 
 _SETTLE_MS = 90
@@ -43,6 +48,7 @@ class Canvas(QWidget):
         self._settle = QTimer(self, interval=_SETTLE_MS, singleShot=True)
         self._settle.timeout.connect(self._draw_finely)
         self.setMouseTracking(True)
+        self.setAcceptDrops(True)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setAccessibleName(self.tr("The picture"))
         self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
@@ -161,6 +167,27 @@ class Canvas(QWidget):
         else:
             answer()
 
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
+        """Let samples be carried in."""
+        self._carry(event)
+
+    def dragMoveEvent(self, event: QDragMoveEvent) -> None:
+        """Show what is carried where it is."""
+        self._carry(event)
+
+    def dragLeaveEvent(self, _event: QDragLeaveEvent) -> None:
+        """Forget what was carried."""
+        for layer in self._layers:
+            layer.carried_away()
+
+    def dropEvent(self, event: QDropEvent) -> None:
+        """Lay down what was carried."""
+        code = carried_code(event.mimeData())
+        point, place = event.position(), self.place
+        if any(layer.drop(code, point, place) for layer in reversed(self._layers)):
+            event.acceptProposedAction()
+            self.setFocus(Qt.FocusReason.MouseFocusReason)
+
     def event(self, event: QEvent) -> bool:
         """Take pinching fingers for zoom."""
         if event.type() is QEvent.Type.Gesture and isinstance(event, QGestureEvent):
@@ -169,6 +196,14 @@ class Canvas(QWidget):
                 self._pinch(gesture)
                 return True
         return super().event(event)
+
+    def _carry(self, event: QDragMoveEvent) -> None:
+        code = carried_code(event.mimeData())
+        point, place = event.position(), self.place
+        if code and any(layer.carry(code, point, place) for layer in reversed(self._layers)):
+            event.acceptProposedAction()
+        else:
+            event.ignore()
 
     def _keys(self) -> dict[int, Callable[[], None]]:
         return {

@@ -42,6 +42,17 @@ class Layer(QObject):
         """Answer the resting pointer with its shape; None when there is nothing here."""
         return None
 
+    def carry(self, _code: str, _point: QPointF, _place: Place) -> bool:
+        """Answer a sample that is carried over the canvas from elsewhere."""
+        return False
+
+    def carried_away(self) -> None:
+        """Answer that what was carried left the canvas."""
+
+    def drop(self, _code: str, _point: QPointF, _place: Place) -> bool:
+        """Take a sample that was carried here."""
+        return False
+
     def key(self, _event: QKeyEvent, _place: Place) -> bool:
         """Answer a key."""
         return False

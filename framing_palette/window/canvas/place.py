@@ -4,10 +4,8 @@ from dataclasses import dataclass
 
 from PySide6.QtCore import QPointF, QRectF, QSizeF
 
+from framing_palette.ranking.strips import NOMINAL_LONG_SIDE_MM
 from framing_palette.window.canvas.outlook import Look
-
-NOMINAL_LONG_SIDE_MM = 500.0
-"""Stands in for the art's long side until its size is known; the canvas says so."""
 
 EDGE_PX = 32.0
 FOOT_PX = 48.0
@@ -26,6 +24,8 @@ class Place:
         Screen pixels per millimetre on the art.
     is_scale_known
         False while the art's size is not known and a nominal one stands in.
+    canvas_width, canvas_height
+        Size of the canvas in pixels.
     """
 
     left: float
@@ -34,6 +34,13 @@ class Place:
     height: float
     px_per_mm: float
     is_scale_known: bool
+    canvas_width: float
+    canvas_height: float
+
+    @property
+    def canvas(self) -> QRectF:
+        """All of the canvas."""
+        return QRectF(0.0, 0.0, self.canvas_width, self.canvas_height)
 
     @property
     def rect(self) -> QRectF:
@@ -88,4 +95,6 @@ def place_of(
         height=height,
         px_per_mm=scale / true_mm_per_px,
         is_scale_known=mm_per_px is not None,
+        canvas_width=canvas.width(),
+        canvas_height=canvas.height(),
     )

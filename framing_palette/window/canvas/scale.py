@@ -28,7 +28,7 @@ class ScaleLayer(Layer):
         """Draw the bar with its length."""
         if self._session.picture is None:
             return
-        bottom = painter.viewport().height() / painter.device().devicePixelRatioF() - MARGIN
+        bottom = place.canvas_height - 8
         light = self._session.preferences.surround < _TURNING_LIGHTNESS
         ink = QColor(236, 236, 236) if light else QColor(28, 28, 28)
         painter.setPen(ink)

@@ -2,21 +2,22 @@
 
 from pathlib import Path
 
-from PySide6.QtCore import QEvent, QRectF, Qt, Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import (
     QDragEnterEvent,
     QDropEvent,
-    QEnterEvent,
     QPainter,
     QPaintEvent,
     QResizeEvent,
 )
-from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QGridLayout, QVBoxLayout, QWidget
 
 from framing_palette.window.canvas.canvas import Canvas
-from framing_palette.window.controls import IconButton, push_button, words
+from framing_palette.window.controls import IconButton, ToolBar, push_button, words
 from framing_palette.window.session import Session
 from framing_palette.window.tokens import MARGIN, SECTION
+
+FOOT_GAP = 4
 
 
 class Stage(QWidget):
@@ -25,7 +26,7 @@ class Stage(QWidget):
     picture_wanted = Signal()
     picture_dropped = Signal(Path)
 
-    def __init__(self, session: Session, canvas: Canvas) -> None:
+    def __init__(self, session: Session, canvas: Canvas, tools: QWidget | None = None) -> None:
         super().__init__()
         self._session = session
         self.canvas = canvas
@@ -35,6 +36,9 @@ class Stage(QWidget):
         grid.addWidget(canvas, 0, 0)
         self._bar = _ZoomBar(canvas)
         self._bar.setParent(self)
+        self._tools = tools
+        if tools is not None:
+            tools.setParent(self)
         self._empty = _Empty()
         self._empty.setParent(self)
         self._empty.open_button.clicked.connect(self.picture_wanted)
@@ -47,21 +51,20 @@ class Stage(QWidget):
         bar = self._bar.sizeHint()
         self._bar.setGeometry(
             self.width() - bar.width() - MARGIN,
-            self.height() - bar.height() - MARGIN,
+            self.height() - bar.height() - FOOT_GAP,
             bar.width(),
             bar.height(),
         )
+        self.place_tools()
         self._empty.setGeometry(self.rect())
 
-    def enterEvent(self, event: QEnterEvent) -> None:
-        """Bring the zoom bar, because the pointer is here."""
-        super().enterEvent(event)
-        self._bar.setVisible(self._session.pyramid is not None)
-
-    def leaveEvent(self, event: QEvent) -> None:
-        """Put the zoom bar away."""
-        super().leaveEvent(event)
-        self._bar.hide()
+    def place_tools(self) -> None:
+        """Keep the tools below the picture."""
+        if self._tools is not None:
+            size = self._tools.sizeHint()
+            left = (self.width() - size.width()) // 2
+            top = self.height() - size.height() - FOOT_GAP
+            self._tools.setGeometry(left, top, size.width(), size.height())
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         """Let files be dropped."""
@@ -79,17 +82,13 @@ class Stage(QWidget):
     def _show_what_there_is(self) -> None:
         there = self._session.pyramid is not None
         self._empty.setVisible(not there)
-        self._bar.setVisible(there and self.underMouse())
+        self._bar.setVisible(there)
         self._empty.raise_()
 
 
-class _ZoomBar(QWidget):
+class _ZoomBar(ToolBar):
     def __init__(self, canvas: Canvas) -> None:
         super().__init__()
-        self.setObjectName("panel")
-        row = QHBoxLayout(self)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(0)
         for icon, told, keys, act in (
             ("minus", self.tr("Look from farther away"), "-", lambda: canvas.zoom_by(0.8)),
             ("fit", self.tr("Show the whole picture"), "0", canvas.fit),
@@ -97,14 +96,7 @@ class _ZoomBar(QWidget):
         ):
             button = IconButton(icon, told, keys=keys)
             button.clicked.connect(act)
-            row.addWidget(button)
-
-    def paintEvent(self, _event: QPaintEvent) -> None:
-        painter = QPainter(self)
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(self.palette().window())
-        painter.drawRoundedRect(QRectF(self.rect()), 4, 4)
+            self.add(button)
 
 
 class _Empty(QWidget):

@@ -10,11 +10,14 @@ from framing_palette.window.canvas.border import BorderLayer
 from framing_palette.window.canvas.canvas import Canvas
 from framing_palette.window.canvas.scale import ScaleLayer
 from framing_palette.window.canvas.stage import Stage
+from framing_palette.window.canvas.strip_tools import StripTools
+from framing_palette.window.canvas.strips import StripLayer
 from framing_palette.window.controls import Chip, IconButton, push_button, rule, words
 from framing_palette.window.flow import FlowLayout
 from framing_palette.window.keeping import keep_sample, lay_round, send_away
 from framing_palette.window.sample_list import Heading, SampleList
 from framing_palette.window.sample_row import SampleRow
+from framing_palette.window.sliding import lay_strip
 from framing_palette.window.steps.step import Counter, Standing, Step
 from framing_palette.window.tokens import GAP, MARGIN, WIDE_MARGIN
 
@@ -28,6 +31,7 @@ class ChooseStep(Step):
     def __init__(self, counter: Counter) -> None:
         super().__init__(counter)
         self.shelf_widget: ChooseShelf | None = None
+        self.canvas: Canvas | None = None
         for signal in (self.session.ranked_changed, self.session.kept_changed):
             signal.connect(self.standing_changed)
 
@@ -36,11 +40,14 @@ class ChooseStep(Step):
         canvas = Canvas(self.session, self.counter.outlook)
         canvas.add_layer(BorderLayer(self.session, self.counter.swatches))
         canvas.add_layer(ScaleLayer(self.session))
-        return Stage(self.session, canvas)
+        canvas.add_layer(StripLayer(self.session, self.counter.swatches))
+        self.canvas = canvas
+        return Stage(self.session, canvas, StripTools(self.session))
 
     def shelf(self) -> QWidget:
         """Make the shortlist."""
         self.shelf_widget = ChooseShelf(self.counter)
+        self.shelf_widget.slid.connect(self._take_strip_in_hand)
         return self.shelf_widget
 
     def standing(self) -> Standing:
@@ -51,6 +58,10 @@ class ChooseStep(Step):
         """Tell what is kept or missing."""
         kept = len(self.session.desk.kept)
         return f"{kept} kept" if kept else "nothing kept yet"
+
+    def _take_strip_in_hand(self) -> None:
+        if self.canvas is not None:
+            self.canvas.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def search(self, text: str) -> bool:
         """Look for samples by name, code or family."""
@@ -85,6 +96,9 @@ class SampleListView(QListView):
 
 class ChooseShelf(QWidget):
     """Heading, kinds, the list and what can be done with the chosen sample."""
+
+    slid = Signal()
+    """A sample was laid on the picture as a strip."""
 
     def __init__(self, counter: Counter) -> None:
         super().__init__()
@@ -150,6 +164,10 @@ class ChooseShelf(QWidget):
         self.controls["lay"] = lay
         row.addWidget(lay)
         row.addStretch(1)
+        slide = push_button(self.tr("Slide"), told=self.tr("Slide over the picture"))
+        slide.setToolTip(self.tr("Lay the sample on the picture as a strip  (S)"))
+        self.controls["slide"] = slide
+        row.insertWidget(1, slide)
         for name, icon, told, keys in (
             ("keep", "keep", self.tr("Keep on the rail"), "K"),
             ("away", "away", self.tr("Send away"), "X"),
@@ -180,6 +198,9 @@ class ChooseShelf(QWidget):
             return
         if name == "lay":
             lay_round(self._session, (code,))
+        elif name == "slide":
+            lay_strip(self._session, code)
+            self.slid.emit()
         elif name == "keep":
             keep_sample(self._session, code)
         elif name == "away":
