@@ -22,6 +22,7 @@ COMMANDS = (
     "size",
     "preview",
     "catalog",
+    "doctor",
 )
 
 _DESCRIPTION = """\

@@ -8,6 +8,7 @@ modules and ``store``. Only the two faces, ``cli`` and ``window``, import this f
 
 from framing_palette.jobs.demo import DEMO_LAYERS, demo_job
 from framing_palette.jobs.documents import job_from_text, job_text
+from framing_palette.jobs.health import HealthFinding, examine
 from framing_palette.jobs.job_files import PackedJob, read_job_file, write_job_file
 from framing_palette.jobs.jobs import (
     Client,
@@ -25,6 +26,7 @@ __all__ = [
     "DEMO_LAYERS",
     "Client",
     "Event",
+    "HealthFinding",
     "Job",
     "Measurement",
     "Option",
@@ -33,6 +35,7 @@ __all__ = [
     "ShippedPicture",
     "Status",
     "demo_job",
+    "examine",
     "job_from_text",
     "job_text",
     "picture_of_file",
