@@ -33,10 +33,7 @@ def read_design(path: Path | str, catalogue: Catalogue | None = None) -> Design:
     DesignFileError
         When the file cannot be read; the sentence names the file and the field.
     """
-    design = design_from_text(text_of(path, DesignFileError), path, catalogue)
-    with naming(path):
-        sizes_of(design)
-    return design
+    return design_from_text(text_of(path, DesignFileError), path, catalogue)
 
 
 def read_size_report(path: Path | str, catalogue: Catalogue | None = None) -> dict[str, Any]:
@@ -53,7 +50,7 @@ def read_size_report(path: Path | str, catalogue: Catalogue | None = None) -> di
 
 
 def design_from_text(text: str, path: Path | str, catalogue: Catalogue | None = None) -> Design:
-    """Read the text of a design file; ``path`` only names it in a refusal.
+    """Read and check the text of a design file; ``path`` only names it in a refusal.
 
     Raises
     ------
@@ -73,7 +70,9 @@ def design_from_text(text: str, path: Path | str, catalogue: Catalogue | None = 
         problem, todo = field_problem(error, design_tables)
         raise DesignFileError(path, problem=problem, todo=todo) from error
     with naming(path):
-        return design_from(table, catalogue)
+        design = design_from(table, catalogue)
+        sizes_of(design)
+    return design
 
 
 def write_design(design: Design, path: Path | str) -> None:

@@ -26,9 +26,9 @@ def check_holds(stack: Stack, layers: tuple[LayerSize, ...], contents: Rectangle
     for number, (size, above) in enumerate(pairwise(layers), start=1):
         if above.layer.kind is not Kind.LINER:
             _check_hidden(stack.design, f"layer {number}", size)
+    _check_liner(stack, layers)
     _check_art(stack, layers[0], contents)
     _check_bridge(stack, layers)
-    _check_liner(stack, layers)
 
 
 def _check_hidden(design: Design, name: str, size: LayerSize) -> None:

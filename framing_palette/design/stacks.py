@@ -82,9 +82,12 @@ class Stack:
 
     def _opening(self, window: Window, place: int) -> RectangleFigure:
         """Return the art less the overlaps plus the reveals of all layers beneath."""
-        width = Figure.start(window.width, "art width").plus(-2, self.overlap, "overlap")
-        height = Figure.start(window.height, "art height").plus(-2, self.overlap, "overlap")
-        size = RectangleFigure(width, height)
+        hides = self.overlap > ZERO
+        sides = (-2, self.overlap, "overlap") if hides else (2, -self.overlap, "margin")
+        size = RectangleFigure(
+            Figure.start(window.width, "art width").plus(*sides),
+            Figure.start(window.height, "art height").plus(*sides),
+        )
         for below in range(place):
             size = _widened(size, self.reveals[below], f"reveal of layer {below + 1}")
         return size
