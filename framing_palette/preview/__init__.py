@@ -29,12 +29,14 @@ from framing_palette.preview.rendering import (
 )
 from framing_palette.preview.scenes import Corner, SideBySide, render_corner, render_side_by_side
 from framing_palette.preview.swatches import Piece, flat_srgb_u8, swatch_srgb_u8
+from framing_palette.preview.wall_photos import OnWall, WallPhoto, render_on_wall
 from framing_palette.preview.walls import Wall
 
 __all__ = [
     "Corner",
     "Easel",
     "Light",
+    "OnWall",
     "Options",
     "Pane",
     "Piece",
@@ -44,6 +46,7 @@ __all__ = [
     "RenderingStoppedError",
     "SideBySide",
     "Wall",
+    "WallPhoto",
     "flat_srgb_u8",
     "plan_of",
     "png_bytes",
@@ -51,6 +54,7 @@ __all__ = [
     "render_corner",
     "render_design",
     "render_linear",
+    "render_on_wall",
     "render_side_by_side",
     "swatch_srgb_u8",
     "write_html",

@@ -14,6 +14,7 @@ from framing_palette.preview.pieces import Piece
 from framing_palette.preview.plans import Hole, Rect
 from framing_palette.preview.sections import Site
 from framing_palette.preview.shade import level_light
+from framing_palette.preview.skins import REFERENCE_LIGHT
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -27,9 +28,17 @@ class ArtImage:
 STRETCH_ALLOWED = 0.02  # typed and photographed proportions may differ this much
 
 
-def linear_picture(picture: Picture) -> Float32Array:
-    """Return the picture in linear sRGB."""
-    return lab_d50_to_linear_srgb(picture.lab_d50).astype(np.float32, copy=False)
+def linear_picture(picture: Picture, *, under: str = REFERENCE_LIGHT) -> Float32Array:
+    """Return the picture in linear sRGB, as it looks in the client's light.
+
+    A picture has no reflectances, so under another light than the shop's it is an estimate.
+    """
+    lab = picture.lab_d50
+    if under != REFERENCE_LIGHT:
+        from framing_palette.catalogue.light import lab_under
+
+        lab = lab_under(lab, under).astype(np.float32)
+    return lab_d50_to_linear_srgb(lab).astype(np.float32, copy=False)
 
 
 def fitted(linear: Float32Array, rect: Rect) -> Float32Array:

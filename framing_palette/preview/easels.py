@@ -17,7 +17,7 @@ from framing_palette.preview.grids import Box, Grid, Hung
 from framing_palette.preview.painting import Coat, Sight, Supplies, View, coats
 from framing_palette.preview.pieces import Piece, lay, lay_onto
 from framing_palette.preview.plans import Rect
-from framing_palette.preview.skins import Skin
+from framing_palette.preview.skins import REFERENCE_LIGHT, Skin
 from framing_palette.preview.surfaces import Surface, surface_of
 from framing_palette.preview.texture_files import TextureImage, read_texture
 from framing_palette.preview.tiling import Extent
@@ -30,10 +30,14 @@ _Value = TypeVar("_Value")
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Show:
-    """What is drawn: frames on a wall, and for each the picture behind its windows in turn."""
+    """What is drawn: frames on a wall, and for each the pictures behind its windows in turn.
+
+    ``under`` is the client's light, in which the pictures are seen as the frames are.
+    """
 
     frames: tuple[Hung, ...]
     pictures: tuple[tuple[Picture, ...], ...]
+    under: str = REFERENCE_LIGHT
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -78,7 +82,9 @@ class Easel:
 
     _textures: OrderedDict[str, TextureImage | str] = field(default_factory=OrderedDict)
     _surfaces: OrderedDict[Hashable, Surface] = field(default_factory=OrderedDict)
-    _pictures: OrderedDict[int, tuple[Picture, Float32Array]] = field(default_factory=OrderedDict)
+    _pictures: OrderedDict[Hashable, tuple[Picture, Float32Array]] = field(
+        default_factory=OrderedDict
+    )
     _images: OrderedDict[Hashable, ArtImage] = field(default_factory=OrderedDict)
     _layers: OrderedDict[Hashable, _Layer] = field(default_factory=OrderedDict)
     _last: tuple[View, list[_Layer], UInt8Array] | None = None
@@ -119,7 +125,8 @@ class Easel:
         def image(place: int, window: int) -> ArtImage:
             pictures, hung = show.pictures[place], show.frames[place]
             art = hung.plan.arts[window]
-            return self._image(pictures[window % len(pictures)], art, hung.on(view.grid))
+            picture = pictures[window % len(pictures)]
+            return self._image(picture, art, hung.on(view.grid), show.under)
 
         return coats(show.frames, view, sight, Supplies(surface, image))
 
@@ -176,13 +183,14 @@ class Easel:
         told = dict.fromkeys(problem for problem in problems if isinstance(problem, str))
         return tuple(f"Drawn without its texture: {problem}" for problem in told)
 
-    def _image(self, picture: Picture, art: Rect, grid: Grid) -> ArtImage:
+    def _image(self, picture: Picture, art: Rect, grid: Grid, under: str) -> ArtImage:
         box = placed(art, grid)
-        key = (id(picture), art, box)
+        key = (id(picture), under, art, box)
         if key not in self._images:
-            if id(picture) not in self._pictures:
-                self._pictures[id(picture)] = (picture, linear_picture(picture))
-            _, linear = _recent(self._pictures, id(picture), most=4)
+            whole = (id(picture), under)
+            if whole not in self._pictures:
+                self._pictures[whole] = (picture, linear_picture(picture, under=under))
+            _, linear = _recent(self._pictures, whole, most=4)
             self._images[key] = ArtImage(picture, scaled(fitted(linear, art), box))
         return _recent(self._images, key, most=8)
 

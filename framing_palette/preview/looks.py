@@ -1,6 +1,6 @@
 """Looks: the choices of a rendering that are not the design's own."""
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from enum import StrEnum
 
 from framing_palette.preview.grids import Box, Grid
@@ -8,6 +8,7 @@ from framing_palette.preview.lights import Light
 from framing_palette.preview.painting import Sight, View
 from framing_palette.preview.plans import Pane, Rect
 from framing_palette.preview.sheets import LARGEST_SHEET_PX
+from framing_palette.preview.skins import REFERENCE_LIGHT, lab_in_light
 from framing_palette.preview.walls import Wall
 
 DRAFT_SHEET_PX = 512
@@ -38,6 +39,9 @@ class Options:
         fitted into width and height.
     quality
         Draft by default.
+    under
+        The client's light, a name of ``catalogue.light`` such as "A" or "LED-B1"; colours are
+        shown as the eye sees them once it has settled to that light.
     """
 
     light: Light = field(default_factory=Light)
@@ -46,13 +50,15 @@ class Options:
     margin: float = 0.10
     height_px: int | None = None
     quality: Quality = Quality.DRAFT
+    under: str = REFERENCE_LIGHT
 
     @property
     def sight(self) -> Sight:
         """What the painter needs of it."""
         draft = self.quality is Quality.DRAFT
         largest = DRAFT_SHEET_PX if draft else LARGEST_SHEET_PX
-        return Sight(self.light, self.wall, self.pane, largest)
+        wall = replace(self.wall, lab=lab_in_light(self.wall.lab, self.under))
+        return Sight(self.light, wall, self.pane, largest)
 
 
 def view_of(shown: Rect, px_per_mm: float, width_px: int, height_px: int) -> View:

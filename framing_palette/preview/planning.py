@@ -1,40 +1,33 @@
 """Planning: from a design and its sizes to the plan that the renderer draws."""
 
-from dataclasses import dataclass
-from itertools import pairwise
-from math import isfinite
+from dataclasses import replace
 
-from framing_palette.catalogue import Catalogue, Finish, Kind, Profile, Sample
-from framing_palette.design import (
-    Design,
-    Layer,
-    LayerSize,
-    Moulding,
-    Shape,
-    Sizes,
-    sizes_of,
-)
+from framing_palette.catalogue import Catalogue, Kind
+from framing_palette.design import Design, Layer, LayerSize, OpeningSize, Shape, Sizes, sizes_of
 from framing_palette.design.order import overlap_of
-from framing_palette.preview.plans import Build, Hole, LayerPlan, Plan, Polyline, Rect
-from framing_palette.preview.skins import UNKNOWN_LAB, Skin, skin_of
+from framing_palette.preview.dressing import (
+    Look,
+    Rack,
+    bevel_mm,
+    in_mm,
+    layer_look,
+    moulding_look,
+    thickness_mm,
+)
+from framing_palette.preview.plans import Build, Hole, LayerPlan, Plan, Rect
+from framing_palette.preview.skins import REFERENCE_LIGHT, Skin, lab_in_light
 from framing_palette.units import Length
 
-GROUND = Skin("mount board", (95.0, -0.2, 2.6))
-_BOARD_MM = 1.4  # common practice: a 4-ply board, where nothing says otherwise
-_BACKING_MM = 4.0
-_LIP_MM = 3.0
+_GROUND = Skin("mount board", (95.0, -0.2, 2.6))
 
 
-@dataclass(frozen=True, slots=True)
-class _Drawn:
-    """A layer's look: its skin, its cross-section and what had to be assumed."""
-
-    skin: Skin
-    profile: Polyline
-    notices: tuple[str, ...]
-
-
-def plan_of(design: Design, catalogue: Catalogue, sizes: Sizes | None = None) -> Plan:
+def plan_of(
+    design: Design,
+    catalogue: Catalogue,
+    sizes: Sizes | None = None,
+    *,
+    under: str = REFERENCE_LIGHT,
+) -> Plan:
     """Lay a design out in millimetres.
 
     What the catalogue leaves unknown is drawn in a stated way, and said in the plan's notices.
@@ -43,179 +36,129 @@ def plan_of(design: Design, catalogue: Catalogue, sizes: Sizes | None = None) ->
     ----------
     sizes
         Those of the design, worked out when None.
+    under
+        The client's light, a name of ``catalogue.light``.
 
     Raises
     ------
     FieldError
-        When the design cannot be built; the sentence names the layer and the field.
+        When the design cannot be built, naming the layer and the field, or the light is unknown.
     UnknownSampleError
         When a code is not in the catalogue.
     """
     sizes = sizes or sizes_of(design)
+    rack = Rack(catalogue, under)
     arts = _arts(design, sizes)
-    zero = arts[0].left, arts[0].top
-    arts = tuple(art.moved(-zero[0], -zero[1]) for art in arts)
-    contents = Rect(0.0, 0.0, *_measures(sizes.contents.lengths)).moved(-zero[0], -zero[1])
-    layers, notices, front = _layers(design, sizes, catalogue, contents)
-    extent = layers[-1].outer if layers else contents
-    wall = -_mm(design.art.thickness) - _mm(design.backing.thickness if design.backing else None)
-    glazed = len(layers) if design.glazing else 0
-    if design.moulding and sizes.frame:
-        front += _mm(design.spacer) + (_mm(design.glazing.thickness) if design.glazing else 0.0)
-        sight = _centred(contents, *_measures(sizes.frame.sight.lengths))
-        frame, told = _frame(design.moulding, catalogue, sight, front)
-        layers, notices = (*layers, frame), (*notices, *told)
-        extent, wall = frame.outer, frame.base_mm
-    return Plan(arts, layers, extent, GROUND, min(wall, -0.5), glazed, notices)
+    left, top = arts[0].left, arts[0].top
+    contents = Rect(0.0, 0.0, *_measures(sizes.contents.lengths)).moved(-left, -top)
+    layers, notices, front = _layers(design, sizes, rack, contents)
+    plan = Plan(
+        arts=tuple(art.moved(-left, -top) for art in arts),
+        layers=layers,
+        extent=layers[-1].outer if layers else contents,
+        ground=replace(_GROUND, lab=lab_in_light(_GROUND.lab, under)),
+        wall_z_mm=min(-in_mm(design.art.thickness) - _backing_mm(design), -0.5),
+        pane_below=len(layers) if design.glazing else 0,
+        notices=notices,
+    )
+    return _framed(plan, design, sizes, rack, front)
+
+
+def _framed(plan: Plan, design: Design, sizes: Sizes, rack: Rack, front_mm: float) -> Plan:
+    """Return the plan with its moulding, whose rabbet rests on the front of the stack."""
+    if not (design.moulding and sizes.frame):
+        return plan
+    look = moulding_look(design.moulding, rack)
+    if design.glazing:
+        front_mm += in_mm(design.spacer) + in_mm(design.glazing.thickness)
+    base = front_mm - in_mm(design.moulding.rabbet_depth)
+    contents = plan.layers[0].outer if plan.layers else plan.extent
+    outer = Rect(0.0, 0.0, *_measures(sizes.outer.lengths))
+    x, y = (contents if sizes.contents == sizes.outer else plan.extent).middle
+    stack = outer.moved(x - outer.width / 2, y - outer.height / 2)
+    sight = _centred(stack, *_measures(sizes.frame.sight.lengths))
+    frame = LayerPlan(
+        look.skin,
+        Build.MITRED,
+        (Hole(sight),),
+        sight.grown(in_mm(design.moulding.face)),
+        base,
+        look.profile,
+    )
+    return replace(
+        plan,
+        layers=(*plan.layers, frame),
+        extent=frame.outer,
+        wall_z_mm=min(base, -0.5),
+        notices=(*plan.notices, *look.notices),
+    )
 
 
 def _arts(design: Design, sizes: Sizes) -> tuple[Rect, ...]:
     """Return the arts with the origin at the contents' corner."""
     if not sizes.layers:
         return (Rect(0.0, 0.0, *_measures((design.art.width, design.art.height))),)
-    overlap = _mm(overlap_of(design))
-    return tuple(
-        _opening_rect(opening.left, opening.top, opening.size.lengths).grown(overlap)
-        for opening in sizes.layers[0].openings
-    )
+    overlap = in_mm(overlap_of(design))
+    return tuple(_rect(opening).grown(overlap) for opening in sizes.layers[0].openings)
 
 
 def _layers(
-    design: Design, sizes: Sizes, catalogue: Catalogue, contents: Rect
+    design: Design, sizes: Sizes, rack: Rack, contents: Rect
 ) -> tuple[tuple[LayerPlan, ...], tuple[str, ...], float]:
     """Return the layers, the notices and the height of their front."""
     plans: list[LayerPlan] = []
     notices: list[str] = []
-    overlap = _mm(overlap_of(design))
-    front = 0.0 if overlap > 0 else -_mm(design.art.thickness)
+    front = 0.0 if in_mm(overlap_of(design)) > 0 else -in_mm(design.art.thickness)
     for number, size in enumerate(sizes.layers, start=1):
-        drawn = _look(size.layer, f"Layer {number}", catalogue)
-        base = front
-        if size.layer.kind is Kind.LINER:
-            base = max(front - _mm(size.layer.rabbet_depth), front - _top(drawn.profile))
-        holes = tuple(
-            Hole(
-                _opening_rect(opening.left, opening.top, opening.size.lengths).moved(
-                    contents.left, contents.top
-                ),
-                opening.shape is not Shape.RECTANGLE,
-            )
-            for opening in size.openings
-        )
-        plans.append(_layer_plan(size, drawn, holes, base, contents))
-        notices += drawn.notices
-        front = base + _thickness(size.layer) - _step(size.layer)
+        look = layer_look(size.layer, f"Layer {number}", rack)
+        base = _liner_base(size.layer, look, front) if size.layer.kind is Kind.LINER else front
+        plans.append(_layer_plan(size, look, base, contents))
+        notices += look.notices
+        front = base + thickness_mm(size.layer) - _step_mm(size.layer)
     return tuple(plans), tuple(notices), front
 
 
-def _layer_plan(
-    size: LayerSize, drawn: _Drawn, holes: tuple[Hole, ...], base: float, contents: Rect
-) -> LayerPlan:
+def _layer_plan(size: LayerSize, look: Look, base: float, contents: Rect) -> LayerPlan:
     layer = size.layer
-    if layer.kind is Kind.MAT:
-        bevel = min(_bevel(layer), *(min(h.rect.width, h.rect.height) / 2 for h in holes))
-        return LayerPlan(drawn.skin, Build.SHEET, holes, contents, base, drawn.profile, bevel)
-    build = Build.BUTTED if layer.join == "butt" else Build.MITRED
-    face = _mm(layer.face) or drawn.profile[-1][0]
-    outer = holes[0].rect.grown(face)
-    return LayerPlan(drawn.skin, build, holes, outer, base, drawn.profile)
-
-
-def _look(layer: Layer, name: str, catalogue: Catalogue) -> _Drawn:
-    sample = catalogue[layer.code] if layer.code else None
-    skin, notices = _skin(sample, catalogue, name)
-    thick = _thickness(layer)
-    if layer.thickness is None:
-        notices = (*notices, f"{name} has no thickness and is drawn {_BOARD_MM} mm thick.")
-    if layer.kind is Kind.MAT:
-        return _Drawn(skin, ((0.0, 0.0), (_bevel(layer), thick)), notices)
-    known = _known_profile(sample)
-    if known:
-        return _Drawn(skin, known, notices)
-    told = f"{skin.code or name} has no cross-section and is drawn with a plain one."
-    slope = min(_mm(layer.bevel) or thick, _mm(layer.face) or 4 * thick)
-    face = max(_mm(layer.face), slope + thick)
-    plain = ((0.0, 0.2 * thick), (slope, thick), (face, thick))
-    return _Drawn(skin, plain, (*notices, told))
-
-
-def _frame(
-    moulding: Moulding, catalogue: Catalogue, sight: Rect, front: float
-) -> tuple[LayerPlan, tuple[str, ...]]:
-    sample = catalogue[moulding.code] if moulding.code else None
-    skin, notices = _skin(sample, catalogue, "The moulding")
-    depth, face = _mm(moulding.rabbet_depth), _mm(moulding.face)
-    profile = _known_profile(sample)
-    if profile is None:
-        profile = _plain_moulding(depth + _LIP_MM, face, _mm(moulding.height))
-        notices = (
-            *notices,
-            f"{skin.code or 'The moulding'} has no cross-section and is drawn with a plain one.",
+    holes = tuple(
+        Hole(
+            _rect(opening).moved(contents.left, contents.top),
+            opening.shape is not Shape.RECTANGLE,
         )
-    base = front - depth
-    plan = LayerPlan(skin, Build.MITRED, (Hole(sight),), sight.grown(face), base, profile)
-    return plan, notices
-
-
-def _plain_moulding(lip: float, face: float, height: float) -> Polyline:
-    """Return a softly rounded cross-section for a moulding of which only sizes are known."""
-    height = max(height, lip + 0.1 * face)
-    fall = min(0.12 * face, height / 2)
-    return (
-        (0.0, lip),
-        (0.12 * face, lip + 0.1),
-        (0.3 * face, height - 0.15 * (height - lip)),
-        (0.5 * face, height),
-        (0.8 * face, height),
-        (face, height - fall),
+        for opening in size.openings
     )
+    if layer.kind is Kind.MAT:
+        widest = min(min(hole.rect.width, hole.rect.height) / 2 for hole in holes)
+        bevel = min(bevel_mm(layer), widest)
+        return LayerPlan(look.skin, Build.SHEET, holes, contents, base, look.profile, bevel)
+    build = Build.BUTTED if layer.join == "butt" else Build.MITRED
+    face = in_mm(layer.face) or look.profile[-1][0]
+    return LayerPlan(look.skin, build, holes, holes[0].rect.grown(face), base, look.profile)
 
 
-def _skin(sample: Sample | None, catalogue: Catalogue, name: str) -> tuple[Skin, tuple[str, ...]]:
-    if sample is not None:
-        return skin_of(sample, catalogue)
-    told = f"{name} names no sample and is drawn mid-grey."
-    return Skin("", UNKNOWN_LAB, Finish.MATT), (told,)
+def _liner_base(liner: Layer, look: Look, front: float) -> float:
+    """Return the height of a liner's back: its rabbet rests on the front of what it holds."""
+    highest = max(height for _, height in look.profile)
+    return max(front - in_mm(liner.rabbet_depth), front - highest)
 
 
-def _known_profile(sample: Sample | None) -> Polyline | None:
-    """Return a sample's cross-section when it has one that can be drawn."""
-    profile: Profile | None = sample.profile if sample else None
-    if profile is None or len(profile.points) < 2:
-        return None
-    points = tuple((float(x), float(height)) for x, height in profile.points)
-    ordered = all(a[0] <= b[0] for a, b in pairwise(points))
-    return points if ordered and all(isfinite(value) for p in points for value in p) else None
-
-
-def _top(profile: Polyline) -> float:
-    return max(height for _, height in profile)
-
-
-def _thickness(layer: Layer) -> float:
-    return _BOARD_MM if layer.thickness is None else _mm(layer.thickness)
-
-
-def _bevel(layer: Layer) -> float:
-    return _thickness(layer) if layer.bevel_width is None else _mm(layer.bevel_width)
-
-
-def _step(layer: Layer) -> float:
+def _step_mm(layer: Layer) -> float:
     """Return how far the board above sinks onto a wood fillet's step."""
-    return _mm(layer.rabbet_depth) if layer.kind is Kind.WOOD_FILLET else 0.0
+    return in_mm(layer.rabbet_depth) if layer.kind is Kind.WOOD_FILLET else 0.0
 
 
-def _mm(length: Length | None) -> float:
-    return 0.0 if length is None else length.as_float_mm()
+def _backing_mm(design: Design) -> float:
+    return in_mm(design.backing.thickness) if design.backing else 0.0
 
 
 def _measures(lengths: tuple[Length, Length]) -> tuple[float, float]:
-    return _mm(lengths[0]), _mm(lengths[1])
+    return in_mm(lengths[0]), in_mm(lengths[1])
 
 
-def _opening_rect(left: Length, top: Length, lengths: tuple[Length, Length]) -> Rect:
-    width, height = _measures(lengths)
-    return Rect(_mm(left), _mm(top), _mm(left) + width, _mm(top) + height)
+def _rect(opening: OpeningSize) -> Rect:
+    width, height = _measures(opening.size.lengths)
+    left, top = in_mm(opening.left), in_mm(opening.top)
+    return Rect(left, top, left + width, top + height)
 
 
 def _centred(around: Rect, width: float, height: float) -> Rect:

@@ -103,8 +103,8 @@ def render(
         When ``tell`` returned False.
     """
     options, easel = options or Options(), easel or Easel()
-    plan = plan_of(design, catalogue)
-    show = Show((Hung(plan),), ((picture,),))
+    plan = plan_of(design, catalogue, under=options.under)
+    show = Show((Hung(plan),), ((picture,),), options.under)
     view = whole_view(plan, width_px, options)
     srgb, clipped = drawn(show, view, options, easel, tell)
     notices = (*plan.notices, *easel.unread_textures(show), *proportion_notices(plan, picture))
@@ -131,9 +131,9 @@ def render_linear(
         When ``tell`` returned False.
     """
     options = options or Options()
-    plan = plan_of(design, catalogue)
+    plan = plan_of(design, catalogue, under=options.under)
     view = whole_view(plan, width_px, options)
-    show = Show((Hung(plan),), ((picture,),))
+    show = Show((Hung(plan),), ((picture,),), options.under)
     canvas = np.empty((view.box.rows, view.box.columns, 3), np.float32)
 
     def keep(linear: Float32Array, box: Box) -> None:

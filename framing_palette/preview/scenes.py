@@ -83,9 +83,9 @@ def render_corner(
     check_size("width_px", width_px)
     check_size("height_px", height_px)
     options, easel = options or Options(), easel or Easel()
-    plan = plan_of(design, catalogue)
+    plan = plan_of(design, catalogue, under=options.under)
     view = _corner_view(plan, corner, px_per_mm, width_px, height_px)
-    show = Show((Hung(plan),), ((picture,),))
+    show = Show((Hung(plan),), ((picture,),), options.under)
     srgb, clipped = drawn(show, view, options, easel)
     notices = (*plan.notices, *easel.unread_textures(show), *proportion_notices(plan, picture))
     return Rendering(srgb, view.grid, plan, clipped, notices)
@@ -133,14 +133,14 @@ def render_side_by_side(
         raise FieldError("designs", got=f"{len(designs)} with {len(pictures)}", wanted=wanted)
     check_size("width_px", width_px)
     options, easel = options or Options(), easel or Easel()
-    plans = [plan_of(design, catalogue) for design in designs]
+    plans = [plan_of(design, catalogue, under=options.under) for design in designs]
     behind = [pictures[place % len(pictures)] for place in range(len(plans))]
     frames, shown = _row(plans, options)
     height_px = options.height_px or max(16, round(width_px * shown.height / shown.width))
     check_size("height_px", height_px)
     scale = min(width_px / shown.width, height_px / shown.height)
     view = view_of(shown, scale, width_px, height_px)
-    show = Show(frames, tuple((picture,) for picture in behind))
+    show = Show(frames, tuple((picture,) for picture in behind), options.under)
     srgb, clipped = drawn(show, view, options, easel, tell)
     told = [notice for plan in plans for notice in plan.notices]
     told += easel.unread_textures(show)

@@ -7,6 +7,7 @@ from framing_palette.catalogue import Catalogue, Finish, Sample
 from framing_palette.catalogue.samples import Lab
 
 WHITE_CORE_LAB: Lab = (96.0, -0.3, 2.2)  # common practice: boards have a white core
+REFERENCE_LIGHT = "D50"
 UNKNOWN_LAB: Lab = (55.0, 0.0, 0.0)
 
 
@@ -38,9 +39,24 @@ class Skin:
     core_lab: Lab = WHITE_CORE_LAB
 
 
-def skin_of(sample: Sample, catalogue: Catalogue) -> tuple[Skin, tuple[str, ...]]:
-    """Return a sample's skin, and a sentence for each fact that had to be replaced."""
+def skin_of(
+    sample: Sample, catalogue: Catalogue, *, under: str = REFERENCE_LIGHT
+) -> tuple[Skin, tuple[str, ...]]:
+    """Return a sample's skin, and a sentence for each fact that had to be replaced.
+
+    Parameters
+    ----------
+    under
+        The client's light, a name of ``catalogue.light``.
+
+    Raises
+    ------
+    FieldError
+        When the light is not known.
+    """
     notices: list[str] = []
+    if under != REFERENCE_LIGHT:
+        sample, notices = _under(sample, under)
     if not sample.colours:
         notices.append(f"{sample.code} has no colour in the catalogue and is drawn mid-grey.")
     texture, scale = sample.texture_file, sample.texture_mm_per_px or 0.0
@@ -53,5 +69,32 @@ def skin_of(sample: Sample, catalogue: Catalogue) -> tuple[Skin, tuple[str, ...]
         finish=sample.finish or Finish.MATT,
         texture_file=str(PurePath(catalogue.textures_dir) / texture) if drawn else "",
         texture_mm_per_px=scale if drawn else 0.0,
+        core_lab=lab_in_light(WHITE_CORE_LAB, under),
     )
     return skin, tuple(notices)
+
+
+def lab_in_light(lab: Lab, under: str) -> Lab:
+    """Return a colour without a known reflectance as it looks in the client's light.
+
+    Raises
+    ------
+    FieldError
+        When the light is not known.
+    """
+    if under == REFERENCE_LIGHT:
+        return lab
+    from framing_palette.catalogue.light import lab_under
+
+    lightness, a, b = (float(value) for value in lab_under(lab, under))
+    return (lightness, a, b)
+
+
+def _under(sample: Sample, light: str) -> tuple[Sample, list[str]]:
+    from framing_palette.catalogue.light import LIGHT_WORDS, is_estimated, sample_under
+
+    seen = sample_under(sample, light)
+    if not is_estimated(sample):
+        return seen, []
+    told = f"{sample.code} has no measured reflectance, so its colour under "
+    return seen, [f"{told}{LIGHT_WORDS[light]} is an estimate."]

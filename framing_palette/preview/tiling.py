@@ -17,13 +17,20 @@ from dataclasses import dataclass
 import numpy as np
 
 from framing_palette.arrays import Float32Array
+from framing_palette.preview.patches import (
+    COMPARED,
+    OVERLAP,
+    PATCH,
+    TRIES,
+    Patches,
+    blended,
+    grey_of,
+    likeness,
+    meets,
+)
 
-_PATCH, _OVERLAP = 0.8, 0.3  # of the tile, of the patch
-_TRIES = 14
 _LEAST_TILE_PX = 6
 _EVEN = 0.012  # deviation of tone below which a repeat cannot be seen
-_SEAM = 2.0  # a step over the edge may be this many times a usual step
-_COMPARED = 40  # rows or columns looked at when patches are compared
 _LINED = 0.3  # share of the variance between rows that makes a pattern of lines along the stick
 
 
@@ -80,22 +87,8 @@ def _folded(start: int, count: int, size: int) -> np.ndarray:
     return np.where(place < size, place, 2 * size - 1 - place)
 
 
-def _meets(tile: Float32Array, axis: int) -> bool:
-    """Tell whether a tile goes on over its edge as smoothly as it does inside."""
-    grey = _grey(tile)
-    grey = grey if axis == 0 else grey.T
-    if grey.shape[0] < 3:
-        return True
-    usual = float(np.abs(np.diff(grey, axis=0)).mean())
-    return float(np.abs(grey[0] - grey[-1]).mean()) <= _SEAM * usual + 1e-6
-
-
-def _grey(tile: Float32Array) -> Float32Array:
-    return tile if tile.ndim == 2 else tile.mean(axis=2)
-
-
 def _is_even(tile: Float32Array) -> bool:
-    grey = _grey(tile)
+    grey = grey_of(tile)
     return float(grey.std()) <= _EVEN * max(float(grey.mean()), 1e-9)
 
 
@@ -105,21 +98,21 @@ def _strip(
     """Return a tile continued along its columns; unless loose, rows stay where they are."""
     width = tile.shape[1]
     first = int(rng.integers(width))
-    meets = _meets(tile, axis=1)
-    if width < _LEAST_TILE_PX or _is_even(tile) or (columns <= width and meets):
-        places = (np.arange(columns) + first) % width if meets else _folded(first, columns, width)
+    closes = meets(tile, axis=1)
+    if width < _LEAST_TILE_PX or _is_even(tile) or (columns <= width and closes):
+        places = (np.arange(columns) + first) % width if closes else _folded(first, columns, width)
         return tile[:, places]
-    patches = _Patches.of(tile, wraps=meets, free=loose and _meets(tile, axis=0))
+    patches = Patches.of(tile, wraps=closes, free=loose and meets(tile, axis=0))
     return _quilted(patches, columns, rng)
 
 
 def _lined(tile: Float32Array) -> bool:
     """Tell whether a pattern is mostly lines along the stick, which must not jump across it."""
-    grey = _grey(tile)
+    grey = grey_of(tile)
     return float(grey.mean(axis=1).var()) > _LINED * float(grey.var())
 
 
-def _quilted(patches: "_Patches", columns: int, rng: np.random.Generator) -> Float32Array:
+def _quilted(patches: "Patches", columns: int, rng: np.random.Generator) -> Float32Array:
     patch, overlap = patches.width, patches.overlap
     depth = patches.wide.shape[2:]
     out = np.empty((patches.tile_rows, columns + patch, *depth), np.float32)
@@ -133,107 +126,16 @@ def _quilted(patches: "_Patches", columns: int, rng: np.random.Generator) -> Flo
         errors = [float(np.square(patches.grey(t, overlap) - before).mean()) for t in tries]
         at = tries[int(np.argmin(errors))]
         fresh = patches.cut(at)
-        out[:, place : place + overlap] = _blended(
+        out[:, place : place + overlap] = blended(
             out[:, place : place + overlap],
             fresh[:, :overlap],
             patches.mean,
-            _likeness(min(errors), patches.small),
+            likeness(min(errors), patches.small),
             axis=1,
         )
         out[:, place + overlap : place + patch] = fresh[:, overlap:]
         kept[:, place : place + patch] = patches.grey(at, patch)
     return out[:, :columns]
-
-
-@dataclass(frozen=True, slots=True, eq=False)
-class _Patches:
-    """A tile laid out so that a patch from any place in it is one slice.
-
-    ``small`` is the grey tile with every ``step``-th row, for comparing.
-    """
-
-    wide: Float32Array
-    small: Float32Array
-    mean: Float32Array
-    tile_rows: int
-    tile_columns: int
-    step: int
-    width: int
-    overlap: int
-    starts: int
-    free: bool
-
-    @classmethod
-    def of(cls, tile: Float32Array, *, wraps: bool, free: bool) -> "_Patches":
-        rows, columns = tile.shape[:2]
-        patch = max(4, round(_PATCH * columns))
-        wide = np.concatenate([tile, tile[:, :patch]], axis=1) if wraps else tile
-        wide = np.concatenate([wide, wide]) if free else wide
-        step = max(1, rows // _COMPARED)
-        return cls(
-            wide,
-            np.ascontiguousarray(_grey(wide)[::step]),
-            tile.mean(axis=(0, 1) if free else 1, keepdims=True),
-            rows,
-            columns,
-            step,
-            patch,
-            max(2, round(_OVERLAP * patch)),
-            columns if wraps else columns - patch + 1,
-            free,
-        )
-
-    @property
-    def grey_rows(self) -> int:
-        return self.tile_rows // self.step
-
-    def tries(
-        self, rng: np.random.Generator, after: tuple[int, int] | None = None
-    ) -> list[tuple[int, int]]:
-        """Return random places (row, column), none that just goes on where the last one ended."""
-        columns = rng.integers(self.starts, size=_TRIES)
-        rows = rng.integers(self.grey_rows, size=_TRIES) * self.step if self.free else 0 * columns
-        tries = list(zip(rows.tolist(), columns.tolist(), strict=True))
-        if after is None:
-            return tries
-        on = (after[0], (after[1] + self.width - self.overlap) % self.tile_columns)
-        apart = [t for t in tries if not self._near(t, on)]
-        return apart or tries[:1]
-
-    def _near(self, one: tuple[int, int], other: tuple[int, int]) -> bool:
-        across = abs(_round_trip(one[1] - other[1], self.tile_columns))
-        down = abs(_round_trip(one[0] - other[0], self.tile_rows))
-        return across <= 0.12 * self.tile_columns and down <= 0.12 * self.tile_rows
-
-    def cut(self, at: tuple[int, int]) -> Float32Array:
-        row, column = at
-        return self.wide[row : row + self.tile_rows, column : column + self.width]
-
-    def grey(self, at: tuple[int, int], columns: int) -> Float32Array:
-        row, column = at[0] // self.step, at[1]
-        return self.small[row : row + self.grey_rows, column : column + columns]
-
-
-def _round_trip(difference: int, size: int) -> int:
-    return (difference + size // 2) % size - size // 2
-
-
-def _likeness(error: float, grey: Float32Array) -> float:
-    return float(np.clip(1.0 - error / max(2.0 * float(grey.var()), 1e-12), 0.0, 1.0))
-
-
-def _blended(
-    old: Float32Array, new: Float32Array, mean: Float32Array, likeness: float, *, axis: int
-) -> Float32Array:
-    """Blend two patterns over an axis and keep their contrast, given how alike they are."""
-    count = old.shape[axis]
-    ramp = ((np.arange(count) + 0.5) / count).astype(np.float32)
-    shape = [1] * old.ndim
-    shape[axis] = count
-    part = (ramp * ramp * (3 - 2 * ramp)).reshape(shape)
-    kept = np.sqrt(part**2 + (1 - part) ** 2 + 2 * likeness * part * (1 - part))
-    blend: Float32Array = mean + (part * (new - mean) + (1 - part) * (old - mean)) / kept
-    return blend
 
 
 def _sheet(tile: Float32Array, extent: Extent, rng: np.random.Generator) -> Float32Array:
@@ -245,9 +147,9 @@ def _sheet(tile: Float32Array, extent: Extent, rng: np.random.Generator) -> Floa
     variants = [_strip(tile, extent.columns + spare, rng, loose=True) for _ in range(2)]
     if extent.rows <= height:
         return variants[0][: extent.rows, : extent.columns]
-    wraps = _meets(tile, axis=0)
-    patch = max(4, round(_PATCH * height))
-    overlap = max(2, round(_OVERLAP * patch))
+    wraps = meets(tile, axis=0)
+    patch = max(4, round(PATCH * height))
+    overlap = max(2, round(OVERLAP * patch))
     mean = tile.mean(axis=(0, 1), keepdims=True)
     out = np.empty((extent.rows + patch, extent.columns, *tile.shape[2:]), np.float32)
     bands = _Bands(variants, extent.columns, patch, spare, wraps=wraps)
@@ -257,8 +159,8 @@ def _sheet(tile: Float32Array, extent: Extent, rng: np.random.Generator) -> Floa
     while place + patch < extent.rows:
         place += patch - overlap
         before = out[place : place + overlap]
-        band, likeness = bands.drawn(rng, before, overlap)
-        out[place : place + overlap] = _blended(before, band[:overlap], mean, likeness, axis=0)
+        band, alike = bands.drawn(rng, before, overlap)
+        out[place : place + overlap] = blended(before, band[:overlap], mean, alike, axis=0)
         out[place + overlap : place + patch] = band[overlap:]
     return out[: extent.rows]
 
@@ -266,8 +168,8 @@ def _sheet(tile: Float32Array, extent: Extent, rng: np.random.Generator) -> Floa
 def _repeated(tile: Float32Array, extent: Extent) -> Float32Array:
     rows, columns = np.arange(extent.rows), np.arange(extent.columns)
     height, width = tile.shape[:2]
-    down = rows % height if _meets(tile, axis=0) else _folded(0, extent.rows, height)
-    across = columns % width if _meets(tile, axis=1) else _folded(0, extent.columns, width)
+    down = rows % height if meets(tile, axis=0) else _folded(0, extent.rows, height)
+    across = columns % width if meets(tile, axis=1) else _folded(0, extent.columns, width)
     repeated: Float32Array = tile[down][:, across]
     return repeated
 
@@ -282,10 +184,10 @@ class _Bands:
         self._strips = [
             np.concatenate([strip, strip[:patch]]) if wraps else strip for strip in variants
         ]
-        self._greys = [_grey(strip) for strip in self._strips]
+        self._greys = [grey_of(strip) for strip in self._strips]
         self._starts = height if wraps else height - patch + 1
         self._columns, self._patch, self._spare = columns, patch, spare
-        self._step = max(1, columns // (4 * _COMPARED))
+        self._step = max(1, columns // (4 * COMPARED))
 
     def drawn(
         self, rng: np.random.Generator, before: Float32Array | None, overlap: int
@@ -297,16 +199,16 @@ class _Bands:
                 int(rng.integers(self._starts)),
                 int(rng.integers(self._spare)),
             )
-            for _ in range(_TRIES if before is not None else 1)
+            for _ in range(TRIES if before is not None else 1)
         ]
         errors = [0.0]
         if before is not None:
-            above = _grey(before)[:, :: self._step]
+            above = grey_of(before)[:, :: self._step]
             errors = [float(np.square(self._top(t, overlap) - above).mean()) for t in tries]
         best = int(np.argmin(errors))
         strip, row, column = tries[best]
         band = self._strips[strip][row : row + self._patch, column : column + self._columns]
-        return band, _likeness(errors[best], self._greys[strip])
+        return band, likeness(errors[best], self._greys[strip])
 
     def _top(self, place: tuple[int, int, int], overlap: int) -> Float32Array:
         strip, row, column = place

@@ -65,7 +65,7 @@ def frame_shadow(hung: Hung, grid: Grid, box: Box, whole: Box, light: Light) -> 
     """
     import cv2
 
-    coarse = max(1, int(_reach_mm(hung.plan, light) * grid.px_per_mm / _COARSE))
+    coarse = max(1, int(shadow_reach_mm(hung.plan, light) * grid.px_per_mm / _COARSE))
     small = _coarse_shadow(hung.plan, hung.on(grid), whole, light, coarse)
     place = (np.arange(box.row_0, box.row_1) - whole.row_0 + 0.5) / coarse - 0.5
     first = np.clip(np.floor(place).astype(int), 0, small.shape[0] - 1)
@@ -138,7 +138,8 @@ def _dapple(box: Box) -> Float32Array:
     return _dapple_field()[rows].take(columns, axis=1)
 
 
-def _reach_mm(plan: Plan, light: Light) -> float:
+def shadow_reach_mm(plan: Plan, light: Light) -> float:
+    """Return how far a frame's shadow reaches on the wall."""
     height = max((layer.summit_mm for layer in plan.layers), default=0.0) - plan.wall_z_mm
     return max(height, 1.0) / tan(radians(light.elevation_deg))
 

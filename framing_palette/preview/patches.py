@@ -1,0 +1,135 @@
+"""Patches: pieces of a tile that can be taken from anywhere, compared and blended."""
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from framing_palette.arrays import Float32Array
+
+PATCH, OVERLAP = 0.8, 0.3  # of the tile, of the patch
+TRIES = 14
+COMPARED = 40  # rows or columns looked at when patches are compared
+_SEAM = 2.0  # a step over the edge may be this many times a usual step
+_ALIKE = 0.12  # of the tile: patches nearer than this look the same
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Patches:
+    """A tile laid out so that a patch from any place in it is one slice.
+
+    ``small`` is the grey tile with every ``step``-th row, for comparing.
+    """
+
+    wide: Float32Array
+    small: Float32Array
+    mean: Float32Array
+    tile_rows: int
+    tile_columns: int
+    step: int
+    width: int
+    overlap: int
+    starts: int
+    free: bool
+
+    @classmethod
+    def of(cls, tile: Float32Array, *, wraps: bool, free: bool) -> "Patches":
+        """Lay a tile out.
+
+        Parameters
+        ----------
+        wraps
+            Whether it goes on over its right edge.
+        free
+            Whether patches may also be taken from other rows.
+        """
+        rows, columns = tile.shape[:2]
+        patch = max(4, round(PATCH * columns))
+        wide = np.concatenate([tile, tile[:, :patch]], axis=1) if wraps else tile
+        wide = np.concatenate([wide, wide]) if free else wide
+        step = max(1, rows // COMPARED)
+        return cls(
+            wide,
+            np.ascontiguousarray(grey_of(wide)[::step]),
+            tile.mean(axis=(0, 1) if free else 1, keepdims=True),
+            rows,
+            columns,
+            step,
+            patch,
+            max(2, round(OVERLAP * patch)),
+            columns if wraps else columns - patch + 1,
+            free,
+        )
+
+    @property
+    def grey_rows(self) -> int:
+        """Rows of a patch that are compared."""
+        return self.tile_rows // self.step
+
+    def tries(
+        self, rng: np.random.Generator, after: tuple[int, int] | None = None
+    ) -> list[tuple[int, int]]:
+        """Return random places (row, column), none that just goes on where the last one ended."""
+        columns = rng.integers(self.starts, size=TRIES)
+        rows = rng.integers(self.grey_rows, size=TRIES) * self.step if self.free else 0 * columns
+        tries = list(zip(rows.tolist(), columns.tolist(), strict=True))
+        if after is None:
+            return tries
+        on = (after[0], (after[1] + self.width - self.overlap) % self.tile_columns)
+        apart = [t for t in tries if not self._near(t, on)]
+        return apart or tries[:1]
+
+    def _near(self, one: tuple[int, int], other: tuple[int, int]) -> bool:
+        across = abs(_round_trip(one[1] - other[1], self.tile_columns))
+        down = abs(_round_trip(one[0] - other[0], self.tile_rows))
+        return across <= _ALIKE * self.tile_columns and down <= _ALIKE * self.tile_rows
+
+    def cut(self, at: tuple[int, int]) -> Float32Array:
+        """Return the patch from a place."""
+        row, column = at
+        return self.wide[row : row + self.tile_rows, column : column + self.width]
+
+    def grey(self, at: tuple[int, int], columns: int) -> Float32Array:
+        """Return the grey beginning of the patch from a place, for comparing."""
+        row, column = at[0] // self.step, at[1]
+        return self.small[row : row + self.grey_rows, column : column + columns]
+
+
+def _round_trip(difference: int, size: int) -> int:
+    return (difference + size // 2) % size - size // 2
+
+
+def meets(tile: Float32Array, axis: int) -> bool:
+    """Tell whether a tile goes on over its edge as smoothly as it does inside."""
+    grey = grey_of(tile)
+    grey = grey if axis == 0 else grey.T
+    if grey.shape[0] < 3:
+        return True
+    usual = float(np.abs(np.diff(grey, axis=0)).mean())
+    return float(np.abs(grey[0] - grey[-1]).mean()) <= _SEAM * usual + 1e-6
+
+
+def grey_of(tile: Float32Array) -> Float32Array:
+    """Return a tile without its colour, shape (rows, columns)."""
+    return tile if tile.ndim == 2 else tile.mean(axis=2)
+
+
+def likeness(error: float, grey: Float32Array) -> float:
+    """Return how alike two overlapping patterns are, 0..1, from their mean squared difference.
+
+    Unrelated patterns differ by twice the variance.
+    """
+    return float(np.clip(1.0 - error / max(2.0 * float(grey.var()), 1e-12), 0.0, 1.0))
+
+
+def blended(
+    old: Float32Array, new: Float32Array, mean: Float32Array, likeness: float, *, axis: int
+) -> Float32Array:
+    """Blend two patterns over an axis and keep their contrast, given how alike they are."""
+    count = old.shape[axis]
+    ramp = ((np.arange(count) + 0.5) / count).astype(np.float32)
+    shape = [1] * old.ndim
+    shape[axis] = count
+    part = (ramp * ramp * (3 - 2 * ramp)).reshape(shape)
+    kept = np.sqrt(part**2 + (1 - part) ** 2 + 2 * likeness * part * (1 - part))
+    blend: Float32Array = mean + (part * (new - mean) + (1 - part) * (old - mean)) / kept
+    return blend
