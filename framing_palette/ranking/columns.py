@@ -22,6 +22,7 @@ SOFTNESS_OF_SURFACE = {  # 0 hard and crisp, 1 soft; common practice, no publish
 }
 GLITTER_OF_FINISH = {Finish.MATT: 0.0, Finish.SATIN: 0.1, Finish.GLOSS: 0.35, Finish.METALLIC: 0.6}
 GLITTER_OF_SURFACE = {Surface.LEAF: 0.5, Surface.BRUSHED_METAL: 0.5, Surface.SILK: 0.2}
+TELLING_SHARE = 0.25  # of a sample: enough for a colour to carry its family
 _REMEMBERED = 4
 
 
@@ -65,6 +66,16 @@ class SampleColumns:
         if not len(self):
             return np.zeros(0)
         return np.add.reduceat(per_colour * self.share, self.start)
+
+    def strongest(self, per_colour: Float64Array) -> Float64Array:
+        """Return the highest value that a telling part of each sample has, shape (n,).
+
+        A colour counts in full from ``TELLING_SHARE`` of the sample on.
+        """
+        if not len(self):
+            return np.zeros(0)
+        weighed = per_colour * np.minimum(1.0, self.share / TELLING_SHARE)
+        return np.maximum.reduceat(weighed, self.start)
 
 
 _recent: list[tuple[tuple[Sample, ...], SampleColumns]] = []

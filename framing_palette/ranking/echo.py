@@ -10,8 +10,13 @@ import numpy as np
 
 from framing_palette.arrays import Float64Array
 from framing_palette.ranking.kinship import Kinship
-from framing_palette.ranking.ramps import bell
+from framing_palette.ranking.ramps import bell, rise
 from framing_palette.ranking.rule import Limits
+from framing_palette.ranking.subjects import Subject
+
+KIN_HUE = 5.0  # ΔE units: hues within it are of one family
+KIN_CHROMA = (0.15, 0.4)  # of the picture colour's chroma: below, the family is not seen any more
+KIN_LIGHTER = 15.0  # L* units: a tint so much lighter is hardly of the family
 
 
 def family_distance(kinship: Kinship, limits: Limits) -> Float64Array:
@@ -23,14 +28,26 @@ def family_distance(kinship: Kinship, limits: Limits) -> Float64Array:
     for a darker or quieter version of a chromatic colour.
     """
     shared = np.minimum(kinship.chroma, kinship.target_chroma)
-    family = shared / (shared + limits.echo_chroma)  # how surely the two have a hue in common
+    family = shared / (shared + limits.echo_family)  # how surely the two have a hue in common
     darker = 1.0 - (1.0 - limits.echo_darker) * family
+    quieter = 1.0 - (1.0 - limits.echo_quieter) * family
     light = kinship.lightness * np.where(kinship.lightness < 0, darker, limits.echo_lighter)
-    price = np.where(kinship.strength < 0, limits.echo_quieter, limits.echo_stronger)
-    strength = kinship.strength * price
+    strength = kinship.strength * np.where(kinship.strength < 0, quieter, limits.echo_stronger)
     return np.sqrt(kinship.hue**2 + light**2 + strength**2)
 
 
 def closeness(kinship: Kinship, limits: Limits) -> Float64Array:
     """Return how well each sample colour repeats each picture colour, 0..1, shape (s, m)."""
     return bell(family_distance(kinship, limits), limits.echo_width)
+
+
+def kinship_with_telling(kin: Kinship, subject: Subject) -> Float64Array:
+    """Return how surely each sample colour is of the family of a telling colour, 0..1, shape (s,).
+
+    A telling colour is strong and stands apart from the mean of the art. A darker or quieter
+    member of its family repeats it as surely as the colour itself (principle 4).
+    """
+    ratio = kin.chroma / np.maximum(kin.target_chroma, 1.0)
+    lighter = bell(np.maximum(kin.lightness, 0.0), KIN_LIGHTER)
+    degree = bell(kin.hue, KIN_HUE) * rise(ratio, *KIN_CHROMA) * lighter
+    return np.asarray((degree * subject.target_telling).max(axis=1))

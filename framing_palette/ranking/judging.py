@@ -48,7 +48,9 @@ def qualities(measures: MeasureColumns, rule: Rule) -> Float64Array:
     known_texture = np.where(np.isnan(measures.texture), 0.5, measures.texture)
     table = {
         "echo": measures.echo,
+        "kin": measures.kin * (1.0 - measures.vividness),
         "cover": measures.cover,
+        "foil": measures.foil * (1.0 - measures.echo),
         "harmony": measures.harmony,
         "texture": known_texture,
         "softness": measures.softness,

@@ -11,7 +11,6 @@ import numpy as np
 
 from framing_palette.arrays import Float64Array
 from framing_palette.ranking.columns import SampleColumns
-from framing_palette.ranking.rule import Limits
 from framing_palette.ranking.subjects import Subject
 
 SAMPLES_AT_ONCE = 1024
@@ -30,7 +29,8 @@ class Kinship:
     lightness
         L* of the sample less that of the picture's colour, shape (s, m).
     strength
-        Natural logarithm of the chroma ratio, softened near the neutral axis, shape (s, m).
+        Chroma of the sample's colour less that of the picture's, in ΔE units: the integral of
+        dC / (1 + 0.045 C), shape (s, m).
     chroma, target_chroma
         C*ab, shapes (s, 1) and (1, m).
     light
@@ -47,7 +47,7 @@ class Kinship:
 
 
 def kinships(
-    columns: SampleColumns, subject: Subject, limits: Limits
+    columns: SampleColumns, subject: Subject
 ) -> Iterator[tuple[slice, slice, Kinship]]:
     """Yield, block after block, which samples, which colours, and their kinship to all targets.
 
@@ -57,19 +57,16 @@ def kinships(
         The catalogue; a block never cuts a sample in two.
     subject
         The picture.
-    limits
-        The rule's limits; ``echo_chroma`` softens the chroma ratio.
     """
     for first in range(0, len(columns), SAMPLES_AT_ONCE):
         last = min(first + SAMPLES_AT_ONCE, len(columns))
         end = columns.start[last] if last < len(columns) else len(columns.lab)
         rows = slice(int(columns.start[first]), int(end))
-        yield slice(first, last), rows, kinship(columns.lab[rows], subject.target_lab, limits)
+        yield slice(first, last), rows, kinship(columns.lab[rows], subject.target_lab)
 
 
-def kinship(lab: Float64Array, target: Float64Array, limits: Limits) -> Kinship:
+def kinship(lab: Float64Array, target: Float64Array) -> Kinship:
     """Return the kinship of each of s colours, shape (s, 3), with each of m, shape (m, 3)."""
-    soft = limits.echo_chroma
     chroma = np.hypot(lab[:, 1], lab[:, 2])[:, None]
     target_chroma = np.hypot(target[:, 1], target[:, 2])[None, :]
     product = chroma * target_chroma
@@ -79,7 +76,7 @@ def kinship(lab: Float64Array, target: Float64Array, limits: Limits) -> Kinship:
         hue=gap / (1.0 + 0.015 * np.sqrt(product)),
         angle_cos=np.where(product > 1e-6, dot / np.maximum(product, 1e-6), 1.0),
         lightness=lab[:, :1] - target[None, :, 0],
-        strength=np.log((chroma + soft) / (target_chroma + soft)),
+        strength=np.log1p(0.045 * chroma) / 0.045 - np.log1p(0.045 * target_chroma) / 0.045,
         chroma=chroma,
         target_chroma=target_chroma,
         light=lab[:, :1],

@@ -9,7 +9,7 @@ from framing_palette.arrays import Float64Array
 from framing_palette.colour import delta_e_2000, harmony
 from framing_palette.picture import Role
 from framing_palette.ranking.columns import SampleColumns
-from framing_palette.ranking.echo import closeness
+from framing_palette.ranking.echo import closeness, kinship_with_telling
 from framing_palette.ranking.kinship import kinships
 from framing_palette.ranking.near_miss import hue_presence, near_miss, stray
 from framing_palette.ranking.pull import (
@@ -20,7 +20,7 @@ from framing_palette.ranking.pull import (
     vividness,
 )
 from framing_palette.ranking.rule import Limits
-from framing_palette.ranking.separation import separation
+from framing_palette.ranking.separation import foil, separation
 from framing_palette.ranking.subjects import Subject
 from framing_palette.ranking.surfaces import softness_agreement, texture_affinity
 from framing_palette.ranking.warmth import warmth_mismatch
@@ -33,6 +33,7 @@ class MeasureColumns:
     echo: Float64Array
     echo_target: NDArray[np.intp]
     echo_delta_e: Float64Array
+    kin: Float64Array
     cover: Float64Array
     separation_delta_e: Float64Array
     separation_lightness: Float64Array
@@ -52,6 +53,7 @@ class MeasureColumns:
     softness: Float64Array
     glitter: Float64Array
     depth: Float64Array
+    foil: Float64Array
 
 
 @dataclass(slots=True)
@@ -63,6 +65,7 @@ class _Kin:
     near_miss: Float64Array
     near_miss_target: NDArray[np.intp]
     stray: Float64Array
+    telling: Float64Array
     cover: Float64Array
 
 
@@ -92,6 +95,7 @@ def measure(
         echo=mean(kin.echo),
         echo_target=targets,
         echo_delta_e=np.asarray(delta_e_2000(lab[lead], subject.target_lab[targets])),
+        kin=columns.strongest(kin.telling),
         cover=kin.cover,
         separation_delta_e=apart.delta_e,
         separation_lightness=apart.lightness,
@@ -110,6 +114,7 @@ def measure(
         texture=texture_affinity(columns, subject, width_mm),
         softness=softness_agreement(columns, subject),
         glitter=columns.glitter,
+        foil=mean(foil(lab, subject)),
         depth=1.0 - np.clip(columns.mean_lab[:, 0] / 100.0, 0.0, 1.0),
     )
 
@@ -122,11 +127,14 @@ def _kin(columns: SampleColumns, subject: Subject, limits: Limits) -> _Kin:
         near_miss=np.empty(count),
         near_miss_target=np.empty(count, dtype=np.intp),
         stray=np.empty(count),
+        telling=np.empty(count),
         cover=np.empty(len(columns)),
     )
     level = strong_chroma(subject, limits)
+    spread = np.sqrt(subject.art_share)  # small colours count for more than their area
+    spread = spread / spread.sum()
     whole = np.array([target.role is Role.WHOLE for target in subject.targets])
-    for samples, rows, kinship in kinships(columns, subject, limits):
+    for samples, rows, kinship in kinships(columns, subject):
         close = closeness(kinship, limits)
         weighed = close * importance
         kin.echo_target[rows] = weighed.argmax(axis=1)
@@ -136,8 +144,9 @@ def _kin(columns: SampleColumns, subject: Subject, limits: Limits) -> _Kin:
         kin.near_miss_target[rows] = missed.argmax(axis=1)
         kin.near_miss[rows] = missed.max(axis=1)
         kin.stray[rows] = stray(kinship, presence, level)
+        kin.telling[rows] = kinship_with_telling(kinship, subject)
         best = np.maximum.reduceat(close[:, whole], columns.start[samples] - rows.start, axis=0)
-        kin.cover[samples] = best @ subject.art_share
+        kin.cover[samples] = best @ spread
     return kin
 
 

@@ -30,7 +30,7 @@ def neighbour_merit(lab_1: Float64Array, lab_2: Float64Array, rule: Rule) -> Flo
         The limits of a near miss.
     """
     delta_e = np.asarray(delta_e_2000_matrix(lab_1, lab_2))
-    kin = kinship(lab_1, lab_2, rule.limits)
+    kin = kinship(lab_1, lab_2)
     missed = near_miss(kin, np.zeros(len(lab_1)), np.ones(len(lab_2)), rule.limits)
     mistake = bell(delta_e - MISTAKE_DELTA_E, MISTAKE_WIDTH)
     together = np.asarray(harmony(lab_1[:, None, :], lab_2[None, :, :]))

@@ -21,20 +21,19 @@ def pull(lab: Float64Array, subject: Subject) -> Float64Array:
 
 
 def vividness(lab: Float64Array, subject: Subject, limits: Limits) -> Float64Array:
-    """Return how strong each colour is for this picture, 0..1, shape (k,); 0.5 as the art's own.
-
-    The art's own strength is the mean of the focus's and the art's upper chroma, and never less
-    than the allowance every border has.
-    """
+    """Return how strong each colour is for this picture, 0..1, shape (k,); 0.5 as the art's own."""
     cubed = (np.hypot(lab[:, 1], lab[:, 2]) / strong_chroma(subject, limits)) ** 3
     return cubed / (1.0 + cubed)
 
 
 def strong_chroma(subject: Subject, limits: Limits) -> float:
-    """Return the C*ab of a strong colour in this picture."""
-    return 0.5 * max(subject.focus_chroma, limits.strength_allowance) + 0.5 * max(
-        subject.art_chroma, limits.strength_allowance
-    )
+    """Return the C*ab of a strong colour in this picture.
+
+    Midway between the focus's and the art's upper chroma; no border is called strong below the
+    limit that holds for the quietest picture.
+    """
+    own = 0.5 * (subject.focus_chroma + subject.art_chroma)
+    return max(own, limits.strong_chroma)
 
 
 def overpowering(lab: Float64Array, subject: Subject, limits: Limits) -> Float64Array:

@@ -19,16 +19,18 @@ class Limits:
         A fault at or above this (0..1) is a clash; any one fault is enough.
     echo_width
         Family distance, in ΔE units, at which an echo has fallen to 0.61.
-    echo_darker, echo_lighter
-        What an L* unit darker or lighter than the echoed colour costs, in ΔE units.
-    echo_quieter, echo_stronger
-        What halving or doubling the chroma costs (per natural logarithm), in ΔE units.
-    echo_chroma
-        C*ab under which chroma and hue count less and less.
+    echo_darker, echo_quieter
+        What is left of the price of going darker or quieter within a family of hues.
+    echo_lighter, echo_stronger
+        The price of going lighter or stronger; 1 is that of ΔE*94.
+    echo_family
+        C*ab at which two colours share a family of hues by half.
     near_miss_inner, near_miss_outer
         Hue differences (ΔE units) between which a hue is neither the same nor another one.
     near_miss_chroma
         C*ab from which a colour is strong enough to be a near miss.
+    strong_chroma
+        C*ab that counts as strong in the quietest picture.
     strength_allowance
         C*ab that a border may have however quiet the focus is.
     strength_scale
@@ -44,19 +46,20 @@ class Limits:
 
     blend_delta_e: float = 5.0
     clash: float = 0.5
-    echo_width: float = 11.0
-    echo_darker: float = 0.35
-    echo_lighter: float = 0.9
-    echo_quieter: float = 7.0
-    echo_stronger: float = 14.0
-    echo_chroma: float = 10.0
+    echo_width: float = 7.5
+    echo_darker: float = 0.18
+    echo_quieter: float = 0.18
+    echo_lighter: float = 1.0
+    echo_stronger: float = 1.2
+    echo_family: float = 7.0
     near_miss_inner: float = 4.0
     near_miss_outer: float = 22.0
     near_miss_chroma: float = 28.0
-    strength_allowance: float = 18.0
+    strong_chroma: float = 42.0
+    strength_allowance: float = 28.0
     strength_scale: float = 22.0
     bright_scale: float = 8.0
-    warmth_limit: float = 9.0
+    warmth_limit: float = 10.0
     pale_lightness: float = 80.0
 
 
@@ -67,15 +70,17 @@ class Weights:
     Merit is a log-odds: one unit more doubles to triples the odds of being preferred.
     """
 
-    echo: float = 4.0
-    cover: float = 0.6
-    harmony: float = 0.5
+    echo: float = 2.4
+    kin: float = 3.6
+    cover: float = 1.0
+    foil: float = 2.4
+    harmony: float = 0.3
     texture: float = 1.2
     softness: float = 0.6
-    depth: float = 0.8
-    vivid: float = -3.0
-    bright: float = -1.2
-    pull: float = -0.4
+    depth: float = 0.6
+    vivid: float = -3.2
+    bright: float = -0.3
+    pull: float = -0.3
     warmth: float = -2.5
     near_miss: float = -2.5
     stray: float = -2.0

@@ -7,8 +7,11 @@ import numpy as np
 from framing_palette.arrays import Float64Array
 from framing_palette.colour import delta_e_2000_matrix
 from framing_palette.ranking.columns import SampleColumns
+from framing_palette.ranking.ramps import rise
 from framing_palette.ranking.subjects import Subject
 
+QUIET_CHROMA = (12.0, 24.0)  # C*ab between which a colour stops being a neutral
+CLEAR_STEP = (10.0, 40.0)  # L* between which a neutral comes to stand clear of the edge
 OWN_SIDE = 0.7  # a border is seen against what it touches more than the reverse
 
 
@@ -44,3 +47,14 @@ def separation(columns: SampleColumns, subject: Subject) -> Separation:
         chroma=chroma - rim_chroma,
         hue=np.sqrt(np.maximum(2.0 * (chroma * rim_chroma - dot), 0.0)),
     )
+
+
+def foil(lab: Float64Array, subject: Subject) -> Float64Array:
+    """Return how far each colour is a plain foil: a quiet neutral that stands clear of the edge.
+
+    0..1, shape (k,). A grey of much the same depth as what it touches is none: it neither settles
+    nor stands apart.
+    """
+    quiet = 1.0 - rise(np.hypot(lab[:, 1], lab[:, 2]), *QUIET_CHROMA)
+    gap = np.abs(lab[:, 0] - float(subject.rim_share @ subject.rim_lab[:, 0]))
+    return quiet * rise(gap, *CLEAR_STEP)

@@ -8,7 +8,9 @@ from typing import Protocol
 import numpy as np
 
 from framing_palette.arrays import Float64Array
+from framing_palette.colour import delta_e_2000
 from framing_palette.picture import Findings, PaletteColour, RegionFinding, Role, Texture
+from framing_palette.ranking.ramps import rise
 
 Lab = tuple[float, float, float]
 
@@ -20,7 +22,13 @@ ROLE_IMPORTANCE = {  # principle 4: the place and the accent count more than the
     Role.WHOLE: 0.88,
 }
 ACCENT_IMPORTANCE = 1.0
-FAINT_SHARE = 0.004  # a palette colour of this share of the picture counts half
+FAINT_SHARE = 0.002  # a palette colour of this share of the picture counts half
+TELLING_CHROMA = (10.0, 30.0)  # C*ab between which a colour comes to be a telling one
+TELLING_DELTA_E = (5.0, 22.0)  # and its ΔE00 to the mean of the art
+WHITE_CHROMA = (14.0, 28.0)  # C*ab between which a light colour stops being a white
+WHITE_LIGHTNESS = (62.0, 85.0)  # L* between which a quiet colour becomes a white
+TONED_SHARE = (0.8, 1.0)  # shares of quiet colours between which a picture becomes a toned one
+TONED_COUNTS, GUESS_COUNTS = 0.3, 0.04  # weights of greys in a toned picture, and of the guess
 PAPER_WHITE_AB = (0.3, 3.0)  # a natural paper white, the guess when the art shows no white
 LEAST_STRENGTH = 3.0  # ΔE00; a focus weaker than this cannot be told from its surroundings
 
@@ -56,6 +64,8 @@ class Subject:
         The colours that may be echoed, m of them.
     target_lab, target_importance
         Shape (m, 3) and (m,): the same as arrays.
+    target_telling
+        Shape (m,), 0..1: how strong a colour is and how far it stands from the mean of the art.
     art_lab, art_share
         The palette of the whole picture.
     rim_lab, rim_share
@@ -66,8 +76,8 @@ class Subject:
         C*ab and L* that nine tenths of the focus stay under.
     art_chroma
         95th percentile of C*ab over the art.
-    white_ab
-        (a*, b*) of the picture's whites.
+    white_ab, white_trust
+        (a*, b*) of the picture's whites, and how surely the picture shows them, 0..1.
     softness
         0 crisp to 1 soft.
     texture
@@ -77,6 +87,7 @@ class Subject:
     targets: tuple[Target, ...]
     target_lab: Float64Array
     target_importance: Float64Array
+    target_telling: Float64Array
     art_lab: Float64Array
     art_share: Float64Array
     rim_lab: Float64Array
@@ -87,6 +98,7 @@ class Subject:
     focus_light: float
     art_chroma: float
     white_ab: tuple[float, float]
+    white_trust: float
     softness: float
     texture: Texture
 
@@ -102,14 +114,18 @@ def subject_of(findings: Findings, touching: Sequence[ColourShare] | None = None
         The colours of a neighbouring layer, when the sample will not touch the picture's rim.
     """
     targets = tuple(_targets(findings))
+    target_lab = np.array([target.lab for target in targets], dtype=np.float64)
+    importance = np.array([target.importance for target in targets])
     art_lab, art_share = _palette(findings.whole.colours)
     rim_lab, rim_share = _palette(touching or findings.rim.colours)
     focus = findings.by_role(Role.FOCUS) or (findings.whole,)
+    white_ab, white_trust = _white(art_lab, art_share)
     levels = _focus_colours(focus)
     return Subject(
         targets=targets,
-        target_lab=np.array([target.lab for target in targets], dtype=np.float64),
-        target_importance=np.array([target.importance for target in targets]),
+        target_lab=target_lab,
+        target_importance=importance,
+        target_telling=_telling(target_lab, findings.mean_lab) * np.minimum(1.0, importance / 0.85),
         art_lab=art_lab,
         art_share=art_share,
         rim_lab=rim_lab,
@@ -119,7 +135,8 @@ def subject_of(findings: Findings, touching: Sequence[ColourShare] | None = None
         focus_chroma=_upper([np.hypot(lab[1], lab[2]) for lab, _ in levels], levels),
         focus_light=_upper([lab[0] for lab, _ in levels], levels),
         art_chroma=findings.chroma_range[1],
-        white_ab=_white_ab(art_lab, art_share),
+        white_ab=white_ab,
+        white_trust=white_trust,
         softness=_softness(findings),
         texture=focus[0].texture,
     )
@@ -134,6 +151,12 @@ def _targets(findings: Findings) -> Iterable[Target]:
     for accent in findings.accents:
         weight = ACCENT_IMPORTANCE * (0.6 + 0.4 * accent.strength)
         yield Target(accent.lab, accent.share, "accent", accent.name, weight, None)
+
+
+def _telling(lab: Float64Array, mean_lab: Lab) -> Float64Array:
+    strong = rise(np.hypot(lab[:, 1], lab[:, 2]), *TELLING_CHROMA)
+    apart = rise(np.asarray(delta_e_2000(lab, np.array(mean_lab))), *TELLING_DELTA_E)
+    return strong * apart
 
 
 def _palette(colours: Sequence[ColourShare]) -> tuple[Float64Array, Float64Array]:
@@ -157,21 +180,21 @@ def _upper(values: Sequence[float], levels: Sequence[tuple[Lab, float]]) -> floa
     return float(np.asarray(values)[order][int(np.argmax(reached))])
 
 
-def _white_ab(lab: Float64Array, share: Float64Array) -> tuple[float, float]:
-    """Return the cast of the picture's whites, leaning on paper white where there are few."""
+def _white(lab: Float64Array, share: Float64Array) -> tuple[tuple[float, float], float]:
+    """Return the cast of the picture's whites, and how surely the picture shows it, 0..1.
+
+    Light quiet colours are its whites. A picture that is quiet throughout (black-and-white, or
+    toned brown or blue) shows its white in its greys as well. Where there is neither, a natural
+    paper white is the guess, and a doubtful one.
+    """
     chroma = np.hypot(lab[:, 1], lab[:, 2])
-    lightness = np.clip((lab[:, 0] - 55.0) / 30.0, 0.0, 1.0)
-    weight = share * lightness * np.clip((30.0 - chroma) / 12.0, 0.0, 1.0)
-    prior = 0.05
-    total = weight.sum() + prior
-    cast = (weight @ lab[:, 1:] + prior * _prior_ab(lab, share)) / total
-    return float(cast[0]), float(cast[1])
-
-
-def _prior_ab(lab: Float64Array, share: Float64Array) -> Float64Array:
-    """Return the guess for a picture without whites: paper white, or grey for a grey picture."""
-    mean_chroma = float(share @ np.hypot(lab[:, 1], lab[:, 2]))
-    return np.array(PAPER_WHITE_AB) * min(1.0, mean_chroma / 6.0)
+    quiet = share * (1.0 - rise(chroma, *WHITE_CHROMA))
+    white = quiet * rise(lab[:, 0], *WHITE_LIGHTNESS)
+    tone = quiet * TONED_COUNTS * float(rise(quiet.sum(), *TONED_SHARE))
+    shown = float((white + tone).sum())
+    cast: Float64Array = (white + tone) @ lab[:, 1:] + GUESS_COUNTS * np.array(PAPER_WHITE_AB)
+    cast = cast / (shown + GUESS_COUNTS)
+    return (float(cast[0]), float(cast[1])), shown / (shown + GUESS_COUNTS)
 
 
 def _softness(findings: Findings) -> float:

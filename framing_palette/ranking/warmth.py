@@ -12,7 +12,8 @@ def warmth_mismatch(lab: Float64Array, subject: Subject, limits: Limits) -> Floa
     """Return how far each pale colour is from the picture's whites, in (a*, b*) units, shape (k,).
 
     The nearest of the picture's own light colours counts when it is nearer than its white, so that
-    a pale pink which the picture uses is no wrong white. Zero for colours that are not pale.
+    a pale pink which the picture uses is no wrong white. Zero for colours that are not pale; halved
+    where the picture shows no white to compare with.
     """
     light = subject.art_lab[subject.art_lab[:, 0] > limits.pale_lightness - 10.0][:, 1:]
     whites = np.vstack([np.array([subject.white_ab]), light])
