@@ -58,6 +58,10 @@ class CatalogueError(FileProblemError):
     """A catalogue folder cannot be used at all (bad cells are reported, not raised)."""
 
 
+class ExchangeFileError(FileProblemError):
+    """A file of measurements or colours cannot be imported; the problem names the place."""
+
+
 class DesignFileError(FileProblemError):
     """A DESIGN.toml cannot be read; the problem names the field."""
 
@@ -155,6 +159,35 @@ class MeasurementsDisagreeError(MeasurementError):
             f"The {side} was measured as {first} and as {second}, {apart} apart where at most "
             f"{tolerance} is allowed: measure the {side} again before anything is cut.",
         )
+
+
+class MeasurementsMissingError(MeasurementError):
+    """A ticket is asked for before every piece of art has been measured twice."""
+
+    def __init__(self, readings: int, *, pieces: int = 1) -> None:
+        what = "the art" if pieces == 1 else f"each of the {pieces} pieces of art"
+        super().__init__(
+            f"There are {readings} measurements where {2 * pieces} are needed: measure {what} "
+            "twice, independently, before a ticket is printed.",
+        )
+
+
+class NotAsMeasuredError(MeasurementError):
+    """A design is for another size of art than was measured."""
+
+    def __init__(self, window: int | None = None) -> None:
+        which = "the art" if window is None else f"window {window}"
+        super().__init__(
+            f"The design is not for {which} as it was measured: put the measured size into the "
+            "design before a ticket is printed.",
+        )
+
+
+class NotAgreedError(FramingPaletteError, ValueError):
+    """A paper is asked for before the job has the design that it needs."""
+
+    def __init__(self, number: str, *, wanted: str) -> None:
+        super().__init__(f"Job {number} has no {wanted} yet: choose one before printing.")
 
 
 class PriceMissingError(FramingPaletteError, ValueError):
