@@ -8,7 +8,7 @@ from fractions import Fraction
 from typing import Final
 
 from framing_palette.errors import FieldError
-from framing_palette.units import Length
+from framing_palette.units import Length, Money
 
 CENT: Final = Decimal("0.01")
 
@@ -200,6 +200,7 @@ class PriceBook:
     private_title: str = "Workmanship"
 
     def __post_init__(self) -> None:
+        Money.zero(self.currency)  # refuses what is no currency
         if not (self.minimum.is_finite() and self.minimum >= 0):
             raise FieldError("minimum", got=self.minimum, wanted="give zero or more")
         if not (self.tax_percent.is_finite() and 0 <= self.tax_percent <= 100):
