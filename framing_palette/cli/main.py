@@ -21,6 +21,7 @@ COMMANDS = (
     "search",
     "size",
     "preview",
+    "papers",
     "catalog",
     "doctor",
 )

@@ -1,0 +1,224 @@
+"""What goes on the papers, as plain frozen values; nothing private can be in a proposal's."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
+from datetime import datetime
+from typing import Literal
+
+from framing_palette.arrays import UInt8Array
+from framing_palette.catalogue import Sample
+from framing_palette.design import AgreedSize, Cuttable, Design, StickPlan, agree
+from framing_palette.design.measuring import TOLERANCE_INCH, Measured
+from framing_palette.errors import MeasurementsMissingError, NotAsMeasuredError
+from framing_palette.units import Denominator, Length, LengthUnit
+
+PageName = Literal["A4", "Letter"]
+MOST_OPTIONS = 3
+
+
+@dataclass(frozen=True, slots=True)
+class Shop:
+    """Who hands over the papers: name, and address and contact in lines.
+
+    ``is_invented`` marks a shop that does not exist, so that every page says so.
+    """
+
+    name: str = ""
+    lines: tuple[str, ...] = ()
+    is_invented: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Notation:
+    """How lengths are written on a page: their unit, a second one if wished, the smallest step."""
+
+    unit: LengthUnit = "in"
+    also: LengthUnit | None = None
+    denominator: Denominator = 32
+
+    def figures(self, length: Length) -> str:
+        """Return a length without its unit; ≈ marks one that had to be rounded."""
+        return self._figures(length, self.unit)
+
+    def second(self, length: Length) -> str:
+        """Return a length in the second unit, with it; empty when there is none."""
+        return f"{self._figures(length, self.also)} {self.also}" if self.also else ""
+
+    def said(self, length: Length) -> str:
+        """Return a length with its unit."""
+        return f"{self.figures(length)} {self.unit}"
+
+    def _figures(self, length: Length, unit: LengthUnit) -> str:
+        sign = "" if length.is_shown_exactly(unit, self.denominator) else "≈ "
+        return f"{sign}{length.figures(unit, self.denominator)}"
+
+    @property
+    def legend(self) -> str:
+        """What the figures are rounded to, in one sentence."""
+        units = [self.unit, *([self.also] if self.also else [])]
+        steps = {"in": f"1/{self.denominator} in", "mm": "0.1 mm", "cm": "0.01 cm"}
+        names = {"in": "inches", "mm": "millimetres", "cm": "centimetres"}
+        words = " and ".join(names[unit] for unit in units)
+        rounding = " or ".join(steps[unit] for unit in units)
+        return f"Lengths in {words}. ≈ was rounded to the nearest {rounding}; all others are exact."
+
+
+@dataclass(frozen=True, slots=True)
+class MeasuredArt:
+    """One piece of art measured twice, and what the two measurements agree on."""
+
+    first: Measured
+    second: Measured
+    agreed: AgreedSize
+
+    @classmethod
+    def of(cls, readings: Sequence[Measured], tolerance: Length = TOLERANCE_INCH) -> "MeasuredArt":
+        """Settle the size of a piece of art.
+
+        Raises
+        ------
+        MeasurementsMissingError
+            When there are not two measurements.
+        MeasurementError
+            When they disagree, or are not independent.
+        """
+        if len(readings) != 2:
+            raise MeasurementsMissingError(len(readings))
+        first, second = readings
+        return cls(first, second, agree(first, second, tolerance))
+
+
+@dataclass(frozen=True, slots=True)
+class TicketContents:
+    """Everything that the workshop reads.
+
+    Parameters
+    ----------
+    number, title, client
+        Of the job.
+    cuttable
+        The design that has passed every check, sized for the art as it was measured.
+    measured
+        One for each window of an arrangement, else one.
+    samples
+        The catalogue's samples in use, by code: their names and cross-sections.
+    notation
+        How lengths are written.
+    sticks
+        Which rails come from which stick; None when the stick's length is not known.
+    weight_words
+        The estimated weight, in words.
+    note
+        For the workshop.
+    at
+        When the job was last changed.
+
+    Raises
+    ------
+    MeasurementsMissingError
+        When a piece of art was not measured twice.
+    NotAsMeasuredError
+        When the design is for another size than was measured.
+    """
+
+    number: str
+    title: str
+    client: str
+    shop: Shop
+    cuttable: Cuttable
+    measured: tuple[MeasuredArt, ...]
+    at: datetime
+    samples: Mapping[str, Sample] = field(default_factory=dict)
+    notation: Notation = Notation()
+    sticks: StickPlan | None = None
+    weight_words: str = ""
+    note: str = ""
+
+    def __post_init__(self) -> None:
+        windows = self.design.windows
+        if len(self.measured) != len(windows):
+            raise MeasurementsMissingError(2 * len(self.measured), pieces=len(windows))
+        for number, (window, measured) in enumerate(
+            zip(windows, self.measured, strict=True), start=1
+        ):
+            agreed = measured.agreed
+            size = agreed.width, agreed.height
+            if not self.design.layers:
+                size = agreed.outer_width, agreed.outer_height
+            if (window.width, window.height) != size:
+                raise NotAsMeasuredError(number if len(windows) > 1 else None)
+
+    @property
+    def design(self) -> Design:
+        """The design to be cut."""
+        return self.cuttable.design
+
+
+@dataclass(frozen=True, slots=True)
+class PublicPrice:
+    """What the client may see of a price: lines of title, how it came about and amount."""
+
+    lines: tuple[tuple[str, str, str], ...]
+    total: str
+    tax_words: str = ""
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class ProposalOption:
+    """One design as it is shown to the client.
+
+    Parameters
+    ----------
+    name
+        What it is called.
+    srgb
+        The framed picture, shape (rows, columns, 3).
+    reasons
+        In plain words, the most telling first.
+    parts
+        What it is made of: the part, and what it is.
+    outside
+        The finished outside size, in words.
+    price
+        None when no price is to be shown.
+    """
+
+    name: str
+    srgb: UInt8Array
+    reasons: tuple[str, ...] = ()
+    parts: tuple[tuple[str, str], ...] = ()
+    outside: str = ""
+    price: PublicPrice | None = None
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class ProposalContents:
+    """Everything that the client reads.
+
+    Parameters
+    ----------
+    options
+        One to three, in the order in which they are shown.
+    lead
+        Position of the one that is shown large.
+    is_agreed
+        Whether the lead has been agreed on.
+    art
+        The art's size, in words.
+    care
+        Sentences on care and conservation.
+    validity
+        How long it holds, in words.
+    """
+
+    number: str
+    title: str
+    client: str
+    shop: Shop
+    at: datetime
+    options: tuple[ProposalOption, ...]
+    lead: int = 0
+    is_agreed: bool = False
+    art: str = ""
+    care: tuple[str, ...] = ()
+    validity: str = ""
