@@ -1,4 +1,13 @@
-"""Accents: small places whose colour stands out strongly from all round them."""
+"""Accents: small places whose colour stands out strongly from all round them.
+
+A place counts when it is small but not a speck, differs strongly even from the most similar part
+of its surroundings, and has a colour that the rest of the picture hardly uses. Grain is smoothed
+away first; specks are dust; small, colourless and nearly white ones are glints.
+"""
+
+import math
+from collections.abc import Iterator
+from dataclasses import dataclass
 
 import cv2
 import numpy as np
@@ -6,24 +15,47 @@ from numpy.typing import ArrayLike
 
 from framing_palette.arrays import BoolArray, Float32Array, Float64Array, as_lab
 from framing_palette.colour import delta_e_2000, plain_name
-from framing_palette.picture.findings import Accent
-from framing_palette.picture.resampling import blurred, shrunk
+from framing_palette.picture.findings import Accent, Lab
+from framing_palette.picture.histograms import Cells, folded
+from framing_palette.picture.resampling import as_float32, blurred, shrunk
+from framing_palette.picture.seeing import as_seen
 
 ACCENT_SIDE = 512
 """Accents are sought at most this many pixels long; finer points are dust, grain or glints."""
 
-MIN_SHARE = 0.0005
-MAX_SHARE = 0.025
-MIN_DELTA_E = 14.0
-"""Least ΔE00 between an accent and its surroundings."""
+MIN_SHARE, MAX_SHARE = 0.0007, 0.025
+"""Least and largest share of the picture, with room below 0.1 % for errors of measuring."""
 
-MAX_COMMON_SHARE = 0.04
-"""A colour that covers more of the picture than this is no accent anywhere in it."""
+MIN_DELTA_E = 14.0
+"""Least ΔE00 to the mean of the wider surroundings and to the nearest quarter of the ring."""
 
 SAME_DELTA_E = 9.0
+MAX_ELSEWHERE = 0.008
+"""A colour that the rest of the picture uses more than this is no accent anywhere in it."""
+
+MAX_ALIKE = 6
+"""More places of the same colour than this are a pattern."""
+
+FEW_ACCENTS, STRONG = 5, 0.5
+"""After the first five only strong accents are listed: the eye does not rest on more."""
+
+GLINT_SHARE, GLINT_LIGHTNESS, GLINT_CHROMA = 0.002, 93.0, 8.0
+
 _SURROUND = 0.08  # of the short side
-_RING_PX = 4
-_NOISE_SIGMA_PX = 0.8
+_EDGE = 11.0
+_GAP_PX = 2
+_MIN_RADIUS_PX = 1.5
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class _Candidate:
+    """A compact place of one colour, with the bounding box that `mask` fills."""
+
+    box: tuple[slice, slice]
+    mask: BoolArray
+    colour: Float64Array
+    delta_e: float
+    nearest_delta_e: float
 
 
 def find_accents(lab_d50: ArrayLike, *, mm_per_px: float | None = None) -> tuple[Accent, ...]:
@@ -36,50 +68,17 @@ def find_accents(lab_d50: ArrayLike, *, mm_per_px: float | None = None) -> tuple
     mm_per_px
         Scale of these pixels; None leaves the sizes unknown.
     """
-    lab = np.asarray(as_lab(lab_d50), dtype=np.float32)
-    small = blurred(shrunk(lab, ACCENT_SIDE), _NOISE_SIGMA_PX)
-    surround = blurred(small, max(1.0, _SURROUND * min(small.shape[:2])))
-    scale = max(small.shape) / max(lab.shape)
-    apart = cv2.morphologyEx(
-        (delta_e_2000(small, surround) >= MIN_DELTA_E).astype(np.uint8),
-        cv2.MORPH_OPEN,
-        np.ones((3, 3), np.uint8),
-    )
-    number, labels, stats, _ = cv2.connectedComponentsWithStats(apart, connectivity=4)
-    area = stats[:, cv2.CC_STAT_AREA] / labels.size
-    found = []
-    for label in range(1, number):
-        if MIN_SHARE <= area[label] <= MAX_SHARE:
-            accent = _accent(
-                small, labels == label, None if mm_per_px is None else mm_per_px / scale
-            )
-            found += [accent] if accent else []
-    return tuple(sorted(found, key=lambda accent: -accent.strength))
-
-
-def _accent(lab: Float32Array, mask: BoolArray, mm_per_px: float | None) -> Accent | None:
-    kernel = np.ones((2 * _RING_PX + 1, 2 * _RING_PX + 1), np.uint8)
-    ring = cv2.dilate(mask.astype(np.uint8), kernel).astype(np.bool_) & ~cv2.dilate(
-        mask.astype(np.uint8), np.ones((3, 3), np.uint8)
-    ).astype(np.bool_)
-    colour = np.median(lab[mask], axis=0).astype(np.float64)
-    if not ring.any():
-        return None
-    delta_e = float(delta_e_2000(colour, np.median(lab[ring], axis=0)))
-    common = float((delta_e_2000(lab, colour) < SAME_DELTA_E).mean())
-    if delta_e < MIN_DELTA_E or common > MAX_COMMON_SHARE:
-        return None
-    row, column = np.nonzero(mask)
-    share = len(row) / mask.size
-    return Accent(
-        lab=_triple(colour),
-        share=share,
-        x=float((column.mean() + 0.5) / mask.shape[1]),
-        y=float((row.mean() + 0.5) / mask.shape[0]),
-        delta_e=delta_e,
-        strength=accent_strength(delta_e, share),
-        size_mm=None if mm_per_px is None else 2 * mm_per_px * float(np.sqrt(len(row) / np.pi)),
-        name=plain_name(colour),
+    lab = as_float32(as_lab(lab_d50))
+    small = as_seen(shrunk(lab, ACCENT_SIDE))
+    mm = None if mm_per_px is None else mm_per_px * max(lab.shape[:2]) / max(small.shape[:2])
+    standing = [place for place in _candidates(small) if place.nearest_delta_e >= MIN_DELTA_E]
+    accents = [_accent(small, place, mm) for place in _rare(small, standing)]
+    kept = [accent for accent in accents if not _is_glint(accent)]
+    kept.sort(key=lambda accent: (-accent.strength, accent.y, accent.x))
+    return tuple(
+        accent
+        for place, accent in enumerate(kept)
+        if place < FEW_ACCENTS or accent.strength >= STRONG
     )
 
 
@@ -92,6 +91,102 @@ def accent_strength(delta_e: float, share: float) -> float:
     return float(reach / (1 + reach))
 
 
-def _triple(colour: Float64Array) -> tuple[float, float, float]:
-    L, a, b = colour.tolist()
-    return L, a, b
+def _candidates(lab: Float32Array) -> Iterator[_Candidate]:
+    """Yield the compact places that stand apart from their wider surroundings."""
+    surround = blurred(lab, max(1.0, _SURROUND * min(lab.shape[:2])))
+    apart = delta_e_2000(lab, surround) >= MIN_DELTA_E
+    kernel = np.ones((3, 3), np.uint8)
+    spread = as_float32(cv2.dilate(lab, kernel) - cv2.erode(lab, kernel))
+    core = apart & ((spread**2).sum(axis=2) < _EDGE**2)
+    number, labels, stats, _ = cv2.connectedComponentsWithStats(
+        core.astype(np.uint8), connectivity=4
+    )
+    pixels = labels.size
+    for label in range(1, number):
+        left, top, width, height, area = stats[label].tolist()
+        if area > MAX_SHARE * pixels or (width + 2) * (height + 2) < MIN_SHARE * pixels:
+            continue
+        margin = _GAP_PX + 2 + round(0.8 * (area / np.pi) ** 0.5)
+        box = (
+            slice(max(0, top - margin), top + height + margin),
+            slice(max(0, left - margin), left + width + margin),
+        )
+        candidate = _measured(lab[box], labels[box] == label, apart[box], box)
+        if MIN_SHARE <= candidate.mask.sum() / pixels <= MAX_SHARE and _is_compact(candidate.mask):
+            yield candidate
+
+
+def _measured(
+    lab: Float32Array, core: BoolArray, apart: BoolArray, box: tuple[slice, slice]
+) -> _Candidate:
+    """Return a place with its colour and its difference to the ring round it."""
+    mask = _grown(core, 1) & apart
+    ring = ~_grown(core, 1 + _GAP_PX)
+    colour = np.median(lab[core], axis=0).astype(np.float64)
+    if not ring.any():
+        return _Candidate(box, mask, colour, 0.0, 0.0)
+    differences = delta_e_2000(lab[ring], colour)
+    return _Candidate(
+        box,
+        mask,
+        colour,
+        delta_e=float(np.median(differences)),
+        nearest_delta_e=float(np.percentile(differences, 25)),
+    )
+
+
+def _grown(mask: BoolArray, by_px: int) -> BoolArray:
+    kernel = cv2.getStructuringElement(cv2.MORPH_ELLIPSE, (2 * by_px + 1, 2 * by_px + 1))
+    return np.asarray(cv2.dilate(mask.astype(np.uint8), kernel), dtype=np.bool_)
+
+
+def _is_compact(mask: BoolArray) -> bool:
+    """Return True when some part is thicker than a thread, for the place's size."""
+    padded = np.pad(mask.astype(np.uint8), 1)
+    thickest = float(cv2.distanceTransform(padded, cv2.DIST_L2, 3).max())
+    return thickest >= max(_MIN_RADIUS_PX, 0.25 * (float(mask.sum()) / np.pi) ** 0.5)
+
+
+def _rare(lab: Float32Array, places: list[_Candidate]) -> list[_Candidate]:
+    """Return the places whose colour neither the rest of the picture nor a pattern uses."""
+    cells = folded(lab)
+    rest = _shares_outside(cells, places, lab.shape[:2])
+    kept = []
+    for place in places:
+        same = delta_e_2000(cells.lab_d50, place.colour) < SAME_DELTA_E
+        alike = sum(
+            float(delta_e_2000(place.colour, other.colour)) < SAME_DELTA_E for other in places
+        )
+        if float(rest[same].sum()) <= MAX_ELSEWHERE and alike <= MAX_ALIKE:
+            kept.append(place)
+    return kept
+
+
+def _shares_outside(cells: Cells, places: list[_Candidate], shape: tuple[int, ...]) -> Float64Array:
+    outside = np.ones(shape, dtype=np.bool_)
+    for place in places:
+        outside[place.box] &= ~_grown(place.mask, _GAP_PX)
+    return cells.counts(outside.ravel()) / outside.size
+
+
+def _accent(lab: Float32Array, place: _Candidate, mm_per_px: float | None) -> Accent:
+    row, column = np.nonzero(place.mask)
+    rows, columns = lab.shape[:2]
+    share = len(row) / (rows * columns)
+    L, a, b = place.colour.tolist()
+    return Accent(
+        lab=(L, a, b),
+        share=share,
+        x=(float(column.mean()) + place.box[1].start + 0.5) / columns,
+        y=(float(row.mean()) + place.box[0].start + 0.5) / rows,
+        delta_e=place.delta_e,
+        strength=accent_strength(place.delta_e, share),
+        size_mm=None if mm_per_px is None else 2 * mm_per_px * (len(row) / np.pi) ** 0.5,
+        name=plain_name((L, a, b)),
+    )
+
+
+def _is_glint(accent: Accent) -> bool:
+    lab: Lab = accent.lab
+    colourless = math.hypot(lab[1], lab[2]) < GLINT_CHROMA
+    return accent.share < GLINT_SHARE and lab[0] > GLINT_LIGHTNESS and colourless

@@ -15,6 +15,7 @@ from framing_palette.picture.palettes import palette
 from framing_palette.picture.pictures import Picture
 from framing_palette.picture.regions import Part, Region, Role
 from framing_palette.picture.resampling import resized
+from framing_palette.picture.seeing import as_seen
 from framing_palette.picture.texture import measure_texture
 
 GUESSED_FOCUS_NAME = "focus (a guess)"
@@ -30,7 +31,8 @@ class Survey:
     picture
         The picture itself.
     cells
-        Its colours folded into a fine histogram, and the cell of each pixel.
+        Its colours as the eye takes them in, folded into a fine histogram, and the cell of each
+        pixel.
     strength
         Attention of each place, possibly at a smaller size than the picture.
     accents
@@ -51,7 +53,7 @@ def survey_picture(picture: Picture) -> Survey:
     lab = picture.lab_d50
     return Survey(
         picture=picture,
-        cells=folded(lab),
+        cells=folded(as_seen(lab)),
         strength=strength_map(lab),
         accents=find_accents(lab, mm_per_px=picture.mm_per_px),
         mean_lab=_mean(lab.reshape(-1, 3)),

@@ -1,22 +1,16 @@
 """The palette of a region: its dominant colours as a trained eye would list them.
 
-k-means in CIELAB on a fine histogram; how many colours follows from the data: it starts with
-eight and merges near twins and slivers until all that are left can be told apart and seen.
-
-References
-----------
-S. Lloyd, Least squares quantization in PCM, 1982; D. Arthur and S. Vassilvitskii, k-means++, 2007
-(both as in scikit-learn).
+k-means in CIELAB on a fine histogram; how many colours follows from the data: it starts with more
+than wanted, and near twins and slivers are merged until all that are left can be told apart and
+seen.
 """
 
-from typing import Any
-
 import numpy as np
-from numpy.typing import ArrayLike, NDArray
 
 from framing_palette.arrays import Float64Array, UInt8Array
-from framing_palette.colour import delta_e_2000_matrix, plain_name
-from framing_palette.picture.findings import PaletteColour
+from framing_palette.colour import delta_e_2000_matrix, plain_names
+from framing_palette.picture.clusters import clustered
+from framing_palette.picture.findings import Lab, PaletteColour
 from framing_palette.picture.histograms import folded_srgb
 
 MAX_COLOURS = 8
@@ -26,7 +20,8 @@ TWIN_DELTA_E = 6.0
 SLIVER_SHARE = 0.01
 """A dominant colour with less than this share is an accent's business, not the palette's."""
 
-_STARTS = 8
+_FIRST_COLOURS = 12
+"""More than are kept, so that a small colour survives beside a large one with many shades."""
 
 
 def palette(
@@ -41,8 +36,8 @@ def palette(
     weight
         Shape (cells,), pixels in each cell; cells of weight 0 are left out.
     count
-        Number of colours, at least 1; None lets the data choose, 1 for an even area and
-        otherwise 2 to 8.
+        Number of colours, at least 1: plain k-means without any merging. None lets the data
+        choose, 1 for an even area and otherwise 2 to 8.
 
     Returns
     -------
@@ -50,18 +45,15 @@ def palette(
         Shares sum to one; empty when no cell has any weight.
     """
     filled = weight > 0
-    lab_d50, weight = lab_d50[filled], weight[filled]
-    if not len(weight):
+    if not filled.any():
         return ()
-    centres, label = _clustered(lab_d50, weight, count or MAX_COLOURS)
-    share = np.bincount(label, weight, minlength=len(centres)) / weight.sum()
+    found = clustered(lab_d50[filled], weight[filled], count or _FIRST_COLOURS)
+    centres, share = found.lab_d50, found.share
     if count is None:
         centres, share = _merged(centres, share)
     order = np.lexsort((*centres.T, -share))
-    return tuple(
-        PaletteColour(lab=_lab(centres[i]), share=float(share[i]), name=plain_name(centres[i]))
-        for i in order
-    )
+    names = plain_names(centres)
+    return tuple(PaletteColour(_lab(centres[i]), float(share[i]), names[i]) for i in order)
 
 
 def palette_of_srgb(srgb_u8: UInt8Array, *, count: int | None = None) -> tuple[PaletteColour, ...]:
@@ -69,29 +61,27 @@ def palette_of_srgb(srgb_u8: UInt8Array, *, count: int | None = None) -> tuple[P
     return palette(*folded_srgb(srgb_u8), count=count)
 
 
-def _clustered(
-    lab_d50: Float64Array, weight: Float64Array, count: int
-) -> tuple[Float64Array, NDArray[Any]]:
-    from sklearn.cluster import KMeans
-
-    count = min(count, len(lab_d50))
-    fitted = KMeans(count, n_init=_STARTS, random_state=0).fit(lab_d50, sample_weight=weight)
-    return fitted.cluster_centers_, fitted.labels_
-
-
 def _merged(centres: Float64Array, share: Float64Array) -> tuple[Float64Array, Float64Array]:
-    """Merge the nearest two, or the smallest with its nearest, until neither is called for."""
+    """Merge two colours at a time until they are few, apart and large enough to be seen."""
     while len(centres) > 1:
         distance = delta_e_2000_matrix(centres, centres)
         np.fill_diagonal(distance, np.inf)
-        smallest = int(np.argmin(share))
-        first, second = divmod(int(np.argmin(distance)), len(centres))
+        first, second = divmod(int(distance.argmin()), len(centres))
         if distance[first, second] >= TWIN_DELTA_E:
-            if share[smallest] >= SLIVER_SHARE:
-                break
-            first, second = smallest, int(np.argmin(distance[smallest]))
+            first = int(share.argmin())
+            second = int(distance[first].argmin())
+            if share[first] >= SLIVER_SHARE:
+                if len(centres) <= MAX_COLOURS:
+                    break
+                first, second = _least_missed(distance, share)
         centres, share = _joined(centres, share, first, second)
     return centres, share
+
+
+def _least_missed(distance: Float64Array, share: Float64Array) -> tuple[int, int]:
+    """Return the two colours whose merging moves the picture's colours least (Ward's measure)."""
+    both = share[:, np.newaxis] * share / (share[:, np.newaxis] + share)
+    return divmod(int((distance**2 * both).argmin()), len(share))
 
 
 def _joined(
@@ -104,6 +94,6 @@ def _joined(
     return np.vstack([centres[kept], mean]), np.append(share[kept], share[both].sum())
 
 
-def _lab(values: ArrayLike) -> tuple[float, float, float]:
-    L, a, b = np.asarray(values, dtype=np.float64).tolist()
+def _lab(values: Float64Array) -> Lab:
+    L, a, b = values.tolist()
     return L, a, b
