@@ -11,6 +11,12 @@ from framing_palette.catalogue.catalogue_files import (
     read_catalogue_folder,
     write_catalogue_folder,
 )
+from framing_palette.catalogue.exchange_files import (
+    read_measurement_file,
+    write_cgats_file,
+    write_cxf_file,
+    write_palette_file,
+)
 from framing_palette.catalogue.light import (
     HOME_LIGHTS,
     LIGHT_WORDS,
@@ -34,6 +40,12 @@ from framing_palette.catalogue.samples import (
     SampleColour,
     Surface,
 )
+from framing_palette.catalogue.swatch import (
+    Swatch,
+    guess_surface,
+    measure_swatch,
+    swatch_report,
+)
 
 __all__ = [
     "HOME_LIGHTS",
@@ -49,12 +61,20 @@ __all__ = [
     "Sample",
     "SampleColour",
     "Surface",
+    "Swatch",
     "colour_under",
     "compare_under_lights",
+    "guess_surface",
     "is_estimated",
     "lab_under",
+    "measure_swatch",
     "nearest_colour",
     "read_catalogue_folder",
+    "read_measurement_file",
     "sample_under",
+    "swatch_report",
     "write_catalogue_folder",
+    "write_cgats_file",
+    "write_cxf_file",
+    "write_palette_file",
 ]

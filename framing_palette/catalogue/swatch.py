@@ -15,8 +15,10 @@ from framing_palette.colour import chroma, delta_e_2000
 from framing_palette.errors import FieldError
 from framing_palette.picture import (
     PaletteColour,
+    Part,
     Picture,
     Region,
+    Role,
     Texture,
     measure_texture,
     palette,
@@ -25,6 +27,7 @@ from framing_palette.picture import (
     texture_vector,
 )
 from framing_palette.picture.histograms import folded
+from framing_palette.picture.outlines import Outline
 
 SWATCH_SCHEMA = "framing-palette/swatch@1"
 UNEVEN_FROM = 2.0
@@ -93,7 +96,7 @@ class Swatch:
 
 
 def measure_swatch(
-    picture: Picture, outline: Region | None = None, *, samples: Sequence[Sample] = ()
+    picture: Picture, outline: Outline | None = None, *, samples: Sequence[Sample] = ()
 ) -> Swatch:
     """Return the measures of a photographed swatch.
 
@@ -102,7 +105,7 @@ def measure_swatch(
     picture
         Read with its scale (mm_per_px) when that is known.
     outline
-        Where the swatch lies; the whole picture by default.
+        Points (x, y) from 0 to 1 across the picture; the whole picture by default.
     samples
         A catalogue's samples with measured textures, for the guess of the surface.
 
@@ -230,11 +233,12 @@ def _known(values: Sequence[float]) -> list[float | None]:
     return [None if math.isnan(value) else round(value, 3) for value in values]
 
 
-def _mask(picture: Picture, outline: Region | None) -> BoolArray:
+def _mask(picture: Picture, outline: Outline | None) -> BoolArray:
     if outline is None:
         mask = np.ones((picture.rows, picture.columns), dtype=np.bool_)
     else:
-        mask = region_mask(outline, picture.rows, picture.columns)
+        region = Region("swatch", Role.FOCUS, (Part(outline),))
+        mask = region_mask(region, picture.rows, picture.columns)
     if np.count_nonzero(mask) < _LEAST_PIXELS:
         raise FieldError(
             "the swatch",
