@@ -1,10 +1,8 @@
 """Easels: renderings that remember, so that a change redraws only what it touches."""
 
-from collections import OrderedDict
 from collections.abc import Hashable, Iterator
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from threading import Lock
-from typing import TypeVar
 
 import numpy as np
 
@@ -17,15 +15,13 @@ from framing_palette.preview.grids import Box, Grid, Hung
 from framing_palette.preview.painting import Coat, Sight, Supplies, View, coats
 from framing_palette.preview.pieces import Piece, lay, lay_onto
 from framing_palette.preview.plans import Rect
+from framing_palette.preview.recent import Recent
 from framing_palette.preview.skins import REFERENCE_LIGHT, Skin
 from framing_palette.preview.surfaces import Surface, surface_of
 from framing_palette.preview.texture_files import TextureImage, read_texture
 from framing_palette.preview.tiling import Extent
 
-MOST_BYTES = 160_000_000  # of drawn layers kept for a switch back
-
-_Key = TypeVar("_Key", bound=Hashable)
-_Value = TypeVar("_Value")
+_MEGABYTE = 1_000_000
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -72,7 +68,14 @@ class Drawn:
     notices: tuple[str, ...] = ()
 
 
-@dataclass(slots=True)
+@dataclass(frozen=True, slots=True, eq=False)
+class _Whole:
+    """A picture in linear light; holding the picture keeps its identity from being reused."""
+
+    picture: Picture
+    linear: Float32Array
+
+
 class Easel:
     """Remembers drawn layers, textures and the picture between renderings.
 
@@ -80,21 +83,26 @@ class Easel:
     what is missing is drawn again, and the result is the same to the last digit.
     """
 
-    _textures: OrderedDict[str, TextureImage | str] = field(default_factory=OrderedDict)
-    _surfaces: OrderedDict[Hashable, Surface] = field(default_factory=OrderedDict)
-    _pictures: OrderedDict[Hashable, tuple[Picture, Float32Array]] = field(
-        default_factory=OrderedDict
-    )
-    _images: OrderedDict[Hashable, ArtImage] = field(default_factory=OrderedDict)
-    _layers: OrderedDict[Hashable, _Layer] = field(default_factory=OrderedDict)
-    _last: tuple[View, list[_Layer], UInt8Array] | None = None
-    _lock: Lock = field(default_factory=Lock)
+    def __init__(self) -> None:
+        self._lock = Lock()
+        self._textures: Recent[TextureImage] = Recent(
+            48 * _MEGABYTE, lambda texture: texture.linear.nbytes
+        )
+        self._unreadable: dict[str, str] = {}
+        self._surfaces: Recent[Surface] = Recent(
+            64 * _MEGABYTE, lambda surface: 0 if surface.tile is None else surface.tile.nbytes
+        )
+        self._pictures: Recent[_Whole] = Recent(
+            80 * _MEGABYTE, lambda whole: whole.linear.nbytes + whole.picture.lab_d50.nbytes
+        )
+        self._images: Recent[ArtImage] = Recent(64 * _MEGABYTE, lambda image: image.linear.nbytes)
+        self._layers: Recent[_Layer] = Recent(96 * _MEGABYTE, lambda layer: layer.size_bytes)
+        self._last: tuple[View, list[_Layer], UInt8Array] | None = None
 
     def draw(self, show: Show, view: View, sight: Sight) -> Drawn:
         """Return a block in 8-bit sRGB, redrawing what changed since the last time."""
         with self._lock:
             layers = [self._kept(coat) for coat in self._coats(show, view, sight)]
-            self._forget_oldest(keep=len(layers))
             srgb = self._composed(layers, view)
             self._last = (view, layers, srgb)
             clipped = sum(layer.clipped for layer in layers)
@@ -131,17 +139,11 @@ class Easel:
         return coats(show.frames, view, sight, Supplies(surface, image))
 
     def _kept(self, coat: Coat) -> _Layer:
-        if coat.key not in self._layers:
+        def draw() -> _Layer:
             pieces = tuple(coat.draw())
-            clipped = sum(clipped_pixels(piece.linear) for piece in pieces)
-            self._layers[coat.key] = _Layer(coat.key, pieces, clipped)
-        self._layers.move_to_end(coat.key)
-        return self._layers[coat.key]
+            return _Layer(coat.key, pieces, sum(clipped_pixels(piece.linear) for piece in pieces))
 
-    def _forget_oldest(self, keep: int) -> None:
-        held = sum(layer.size_bytes for layer in self._layers.values())
-        while held > MOST_BYTES and len(self._layers) > keep:
-            held -= self._layers.popitem(last=False)[1].size_bytes
+        return self._layers.get(coat.key, draw)
 
     def _composed(self, layers: list[_Layer], view: View) -> UInt8Array:
         pieces = [piece for layer in layers for piece in layer.pieces]
@@ -159,48 +161,39 @@ class Easel:
         return _frozen(fresh)
 
     def _surface(self, skin: Skin, px_per_mm: float, extent: Extent) -> Surface:
-        key = (skin, px_per_mm, extent)
-        if key not in self._surfaces:
-            self._surfaces[key] = surface_of(skin, self._texture(skin), px_per_mm, extent)
-        return _recent(self._surfaces, key, most=16)
+        return self._surfaces.get(
+            (skin, px_per_mm, extent),
+            lambda: surface_of(skin, self._texture(skin), px_per_mm, extent),
+        )
 
     def _texture(self, skin: Skin) -> TextureImage | None:
-        """Return a skin's texture; one that cannot be read is remembered as its problem."""
+        """Return a skin's texture; one that cannot be read is remembered by its problem."""
         name = skin.texture_file
-        if not name:
+        if not name or name in self._unreadable:
             return None
-        if name not in self._textures:
-            try:
-                self._textures[name] = read_texture(name)
-            except CatalogueError as error:
-                self._textures[name] = str(error)
-        found = _recent(self._textures, name, most=24)
-        return None if isinstance(found, str) else found
+        try:
+            return self._textures.get(name, lambda: read_texture(name))
+        except CatalogueError as error:
+            self._unreadable[name] = str(error)
+            return None
 
     def _unread(self, show: Show) -> tuple[str, ...]:
         layers = [layer for hung in show.frames for layer in hung.plan.layers]
-        problems = (self._textures.get(layer.skin.texture_file) for layer in layers)
-        told = dict.fromkeys(problem for problem in problems if isinstance(problem, str))
+        problems = (self._unreadable.get(layer.skin.texture_file) for layer in layers)
+        told = dict.fromkeys(problem for problem in problems if problem)
         return tuple(f"Drawn without its texture: {problem}" for problem in told)
 
     def _image(self, picture: Picture, art: Rect, grid: Grid, under: str) -> ArtImage:
         box = placed(art, grid)
-        key = (id(picture), under, art, box)
-        if key not in self._images:
-            whole = (id(picture), under)
-            if whole not in self._pictures:
-                self._pictures[whole] = (picture, linear_picture(picture, under=under))
-            _, linear = _recent(self._pictures, whole, most=4)
-            self._images[key] = ArtImage(picture, scaled(fitted(linear, art), box))
-        return _recent(self._images, key, most=8)
 
+        def make() -> ArtImage:
+            whole = self._pictures.get(
+                (id(picture), under),
+                lambda: _Whole(picture, linear_picture(picture, under=under)),
+            )
+            return ArtImage(picture, scaled(fitted(whole.linear, art), box))
 
-def _recent(store: OrderedDict[_Key, _Value], key: _Key, *, most: int) -> _Value:
-    """Return an entry as the newest one, and drop the oldest beyond a number."""
-    store.move_to_end(key)
-    while len(store) > most:
-        store.popitem(last=False)
-    return store[key]
+        return self._images.get((id(picture), under, art, box), make)
 
 
 def _changes(before: list[_Layer], after: list[_Layer]) -> list[Box]:

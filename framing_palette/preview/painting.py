@@ -77,8 +77,8 @@ def coats(frames: tuple[Hung, ...], view: View, sight: Sight, supplies: Supplies
     if sight.wall is not None:
         yield _wall_coat(frames, view, sight, sight.wall)
     for place, hung in enumerate(frames):
-        own = _Job(place, hung.plan, hung.on(view.grid), view.box, sight, supplies)
-        common = (place, own.grid, view.box, sight.light, sight.largest_sheet_px)
+        own = _Job(place, hung.plan, hung.on(view.grid), view.box, view.whole, sight, supplies)
+        common = (place, own.grid, view.box, view.whole, sight.light, sight.largest_sheet_px)
         for coat in _frame_coats(own):
             yield replace(coat, key=(*coat.key, *common))
 
@@ -101,11 +101,12 @@ class _Job:
     plan: Plan
     grid: Grid
     box: Box
+    whole: Box
     sight: Sight
     supplies: Supplies
 
     def site(self, window: int) -> Site:
-        return Site(self.plan, window, self.grid, self.sight.light)
+        return Site(self.plan, window, self.grid, self.sight.light, self.whole)
 
 
 def _frame_coats(job: _Job) -> Iterator[Coat]:
@@ -148,7 +149,7 @@ def _flat_drawing(job: _Job, site: Site, number: int, clip: Hole) -> Callable[[]
     layer = site.layer(number)
 
     def draw() -> Iterator[Piece]:
-        extent = sheet_extent(layer.outer, job.grid.px_per_mm, job.sight.largest_sheet_px)
+        extent = sheet_extent(layer.outer, site, job.sight.largest_sheet_px)
         return flat_pieces(site, number, clip, job.supplies.surface(layer.skin, extent), job.box)
 
     return draw
@@ -162,7 +163,7 @@ def _strip_drawing(job: _Job, site: Site, number: int, clip: Hole) -> Callable[[
     layer, hole = site.layer(number), site.layer(number).hole(site.window)
 
     def draw() -> Iterator[Piece]:
-        extent = strip_extent(clip.rect, hole.rect, job.grid.px_per_mm)
+        extent = strip_extent(clip.rect, hole.rect, site)
         surface = job.supplies.surface(layer.skin, extent)
         ring = Ring(site, number, hole.rect, clip.rect, surface)
         if hole.oval or clip.oval:
@@ -195,7 +196,7 @@ def _ground_drawing(job: _Job, site: Site, sight: Hole) -> Callable[[], Iterator
     under = replace(site, plan=replace(plan, layers=(ground, *plan.layers)))
 
     def draw() -> Iterator[Piece]:
-        extent = sheet_extent(sight.rect, job.grid.px_per_mm, job.sight.largest_sheet_px)
+        extent = sheet_extent(sight.rect, site, job.sight.largest_sheet_px)
         return flat_pieces(under, 0, sight, job.supplies.surface(plan.ground, extent), job.box)
 
     return draw

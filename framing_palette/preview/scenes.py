@@ -99,9 +99,8 @@ def _corner_view(
     outer = plan.extent.grown(beside)
     left = outer.left if "left" in corner else outer.right - width
     top = outer.top if "top" in corner else outer.bottom - height
-    grid = Grid(left, top, px_per_mm)
-    whole = grid.around(outer)
-    return View(grid, Box(0, height_px, 0, width_px), whole)
+    box = Box(0, height_px, 0, width_px)
+    return View(Grid(left, top, px_per_mm), box, box)
 
 
 def render_side_by_side(

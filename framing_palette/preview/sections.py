@@ -17,7 +17,7 @@ import numpy as np
 
 from framing_palette.arrays import Float64Array
 from framing_palette.catalogue import Finish
-from framing_palette.preview.grids import Grid
+from framing_palette.preview.grids import Box, Grid
 from framing_palette.preview.lights import Light, body_light, lambert, sheen
 from framing_palette.preview.plans import Build, LayerPlan, Plan, Side
 
@@ -31,12 +31,16 @@ _ARRIS_TAPS = 5
 
 @dataclass(frozen=True, slots=True)
 class Site:
-    """Where a part of a plan is drawn: round which window, on which grid, under which light."""
+    """Where a part of a plan is drawn: round which window, on which grid, under which light.
+
+    ``whole`` is the full picture, whose blocks must fit together.
+    """
 
     plan: Plan
     window: int
     grid: Grid
     light: Light
+    whole: Box
 
     def layer(self, number: int) -> LayerPlan:
         """Return a layer of the plan."""

@@ -18,9 +18,10 @@ from framing_palette.preview.tiling import Extent, window_of
 LARGEST_SHEET_PX = 2048
 
 
-def sheet_extent(outer: Rect, px_per_mm: float, largest_px: int = LARGEST_SHEET_PX) -> Extent:
-    """Return how large a surface a sheet needs; beyond a limit it goes on mirrored."""
-    rows, columns = (int(side * px_per_mm) + 2 for side in (outer.height, outer.width))
+def sheet_extent(outer: Rect, site: Site, largest_px: int = LARGEST_SHEET_PX) -> Extent:
+    """Return how large a surface a sheet needs, as far as it shows; beyond a limit it mirrors."""
+    shown = site.grid.around(outer).meet(site.whole)
+    rows, columns = max(shown.rows, 1), max(shown.columns, 1)
     return Extent(min(rows, largest_px), min(columns, largest_px), strip=False)
 
 
@@ -70,7 +71,7 @@ def _texture(site: Site, number: int, surface: Surface, box: Box) -> Float32Arra
     if tile is None:
         return None
     layer, grid = site.layer(number), site.grid
-    outer = grid.around(layer.outer)
+    outer = grid.around(layer.outer).meet(site.whole)
     rng = np.random.default_rng(seed_of(layer.skin.code, "sheet", number))
     spare = [max(tile.shape[0] - outer.rows, 0), max(tile.shape[1] - outer.columns, 0)]
     row, column = (int(rng.integers(room + 1)) for room in spare)

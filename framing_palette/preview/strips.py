@@ -63,13 +63,14 @@ class Ring:
         return sum(side.outward) * along - self.inner.edge(side)
 
 
-def strip_extent(outer: Rect, inner: Rect, px_per_mm: float) -> Extent:
-    """Return how large a surface the four strips round an opening need."""
-    longest = max(outer.width, outer.height) * px_per_mm * _SPARE
+def strip_extent(outer: Rect, inner: Rect, site: Site) -> Extent:
+    """Return how large a surface the four strips round an opening need, as far as they show."""
+    shown = site.grid.around(outer).meet(site.whole)
+    longest = int(max(shown.columns, shown.rows) * _SPARE) + 2
     face = max(inner.left - outer.left, inner.top - outer.top)
     return Extent(
-        rows=max(1, int(face * px_per_mm) + 2),
-        columns=max(1, min(int(longest) + 2, LONGEST_STRIP_PX)),
+        rows=max(1, int(face * site.grid.px_per_mm) + 2),
+        columns=min(longest, LONGEST_STRIP_PX),
         strip=True,
     )
 
@@ -147,7 +148,7 @@ def _texture(ring: Ring, side: Side, box: Box, at: Float64Array) -> Float32Array
     if tile is None:
         return None
     grid = ring.site.grid
-    corner = grid.around(ring.outer)
+    corner = grid.around(ring.outer).meet(ring.site.whole)
     first = box.column_0 - corner.column_0 if side in _LEVEL else box.row_0 - corner.row_0
     count = box.columns if side in _LEVEL else box.rows
     seed = seed_of(ring.layer.skin.code, ring.number, ring.site.window, side)

@@ -58,7 +58,7 @@ def surface_of(
     colour = linear_of(skin.lab)
     if texture is None:
         return Surface(colour)
-    tile = _scaled(texture.linear, skin.texture_mm_per_px * px_per_mm)
+    tile = _scaled(texture.linear, skin.texture_mm_per_px * texture.reduced * px_per_mm)
     if tile.ndim == 2:
         mean = float(tile.mean())
         if mean <= 0:

@@ -70,8 +70,8 @@ def swatch_srgb_u8(sample: Sample, catalogue: Catalogue, piece: Piece) -> UInt8A
     hole = plan.layers[0].holes[0].rect
     # Drawn as the top side and lit as the side that it will become.
     grid = Grid(0.0, hole.top - piece.height_px / piece.px_per_mm, piece.px_per_mm)
-    ring = Ring(Site(plan, 0, grid, Light()), 0, hole, plan.extent, surface)
     box = Box(0, piece.height_px, 0, piece.width_px)
+    ring = Ring(Site(plan, 0, grid, Light(), box), 0, hole, plan.extent, surface)
     side = _TURNS[round(piece.turn_deg / 90.0) % 4]
     return srgb_u8(side_strip(ring, Side.TOP, box, lit_as=side))
 
