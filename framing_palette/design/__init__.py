@@ -20,6 +20,7 @@ from framing_palette.design.checks import (
     with_measured_art,
 )
 from framing_palette.design.composing import compose, usual_border, usual_reveal
+from framing_palette.design.day_plans import DayPlan, plan_day
 from framing_palette.design.depth import Depth, depth_of, mouldings_that_fit
 from framing_palette.design.design_files import (
     design_from_text,
@@ -124,6 +125,7 @@ __all__ = [
     "CutSheet",
     "CutStick",
     "Cuttable",
+    "DayPlan",
     "Depth",
     "Design",
     "Figure",
@@ -171,6 +173,7 @@ __all__ = [
     "layer_of",
     "moulding_of",
     "mouldings_that_fit",
+    "plan_day",
     "plan_sheets",
     "plan_sticks",
     "price_book_from_text",

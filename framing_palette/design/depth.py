@@ -1,9 +1,9 @@
 """Whether the stack fits the rabbet, by how much not, and what would help.
 
 The deepest path is followed from the wall to the viewer. A layer rests on whatever lies under its
-edge: on the art when it overlaps it, else beside it (a floated picture is as deep as the deeper of
-the two). Each layer rests on the one beneath; a wood fillet whose whole face shows carries the
-board above on its step. A liner adds its lip in front of what it holds.
+edge: on the art when it overlaps or just meets it, else beside it (a floated picture is as deep as
+the deeper of the two). Each layer rests on the one beneath; a wood fillet whose whole face shows
+carries the board above on its step. A liner adds its lip in front of what it holds.
 """
 
 from collections.abc import Iterable
@@ -71,7 +71,7 @@ def _contents(design: Design) -> Figure:
     for board, name in ((design.backing, "backing"), (design.mount, "mount board")):
         base = base.plus(1, board.thickness, name) if board else base
     art = base.plus(1, design.art.thickness, "art")
-    rests_on = art if (overlap_of(design) or ZERO) > ZERO else base
+    rests_on = art if (overlap_of(design) or ZERO) >= ZERO else base
     tops = [art]
     for name, layer in design.numbered():
         if layer.kind is Kind.LINER:

@@ -33,7 +33,7 @@ def read_design(path: Path | str, catalogue: Catalogue | None = None) -> Design:
     DesignFileError
         When the file cannot be read; the sentence names the file and the field.
     """
-    return design_from_text(text_of(path, DesignFileError), path, catalogue)
+    return design_from_text(text_of(path, DesignFileError), path, catalogue, checked=True)
 
 
 def read_size_report(path: Path | str, catalogue: Catalogue | None = None) -> dict[str, Any]:
@@ -49,8 +49,21 @@ def read_size_report(path: Path | str, catalogue: Catalogue | None = None) -> di
         return size_report(design, catalogue.samples if catalogue else ())
 
 
-def design_from_text(text: str, path: Path | str, catalogue: Catalogue | None = None) -> Design:
-    """Read and check the text of a design file; ``path`` only names it in a refusal.
+def design_from_text(
+    text: str, path: Path | str, catalogue: Catalogue | None = None, *, checked: bool = False
+) -> Design:
+    """Read the text of a design file; ``path`` only names it in a refusal.
+
+    Parameters
+    ----------
+    text : str
+        As in a ``DESIGN.toml``.
+    path : Path or str
+        What the text is called.
+    catalogue : Catalogue or None
+        Where its codes are looked up.
+    checked : bool
+        Whether its sizes must come out; False also reads a design that is still being made.
 
     Raises
     ------
@@ -71,7 +84,8 @@ def design_from_text(text: str, path: Path | str, catalogue: Catalogue | None = 
         raise DesignFileError(path, problem=problem, todo=todo) from error
     with naming(path):
         design = design_from(table, catalogue)
-        sizes_of(design)
+        if checked:
+            sizes_of(design)
     return design
 
 

@@ -77,6 +77,7 @@ class LayerTable(_Table):
     material: str = ""
     density_kg_m3: DensityField | None = None
     sheet: WrittenSize | None = None
+    stick: Written | None = None
 
 
 class GlazingTable(_Table):

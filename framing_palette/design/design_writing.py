@@ -115,6 +115,7 @@ def _layer(layer: Layer) -> dict[str, Value]:
         "material": layer.material,
         "density_kg_m3": layer.density_kg_m3,
         "sheet": sheet,
+        "stick": _optional(layer.stick),
     }
 
 

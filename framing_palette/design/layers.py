@@ -180,6 +180,8 @@ class Layer:
         Mass per volume.
     sheet_w, sheet_h : Length or None
         Stock sheet.
+    stick : Length or None
+        Stock stick of a fillet or liner.
     """
 
     kind: Kind
@@ -196,6 +198,7 @@ class Layer:
     density_kg_m3: float | None = None
     sheet_w: Length | None = None
     sheet_h: Length | None = None
+    stick: Length | None = None
 
     def __post_init__(self) -> None:
         measures = {

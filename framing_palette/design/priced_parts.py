@@ -104,4 +104,5 @@ def _layer(name: str, size: LayerSize, frames: list[StripFrame]) -> PricedPart:
         length=total(frame.strip_length for frame in frames) if frames else None,
         count=1 if layer.kind is Kind.MAT else len(size.openings),
         sheet_mm2=sheet,
+        stick=layer.stick,
     )

@@ -47,6 +47,7 @@ def layer_of(sample: Sample, *, reveal: Sides | None = None, borders: Sides | No
         density_kg_m3=sample.density_kg_m3,
         sheet_w=sample.sheet_w,
         sheet_h=sample.sheet_h,
+        stick=sample.stick,
     )
 
 

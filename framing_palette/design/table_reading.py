@@ -164,6 +164,7 @@ def _layer(reader: Reader, place: int, table: LayerTable) -> Layer:
         density_kg_m3=table.density_kg_m3 or base.density_kg_m3,
         sheet_w=told(width, "sheet, width", base.sheet_w),
         sheet_h=told(height, "sheet, height", base.sheet_h),
+        stick=told(table.stick, "stick", base.stick),
     )
     return replace(layer, reveal=_reveal(reader, name, table, layer))
 

@@ -46,10 +46,9 @@ def test_floated_art_lies_beside_the_mats_and_the_deeper_of_the_two_counts():
     assert stack(thick) == inch("1/4")
 
 
-def test_art_that_is_just_met_by_its_opening_lies_beside_the_mat():
-    assert stack(Design(art(overlap=ZERO, thickness=inch("1/16")), (mat(borders="2"),))) == inch(
-        "1/16"
-    )
+def test_art_that_is_just_met_by_its_opening_counts_as_lying_under_the_mat():
+    met = Design(art(overlap=ZERO, thickness=inch("1/16")), (mat(borders="2"),))
+    assert stack(met) == inch("1/8")
 
 
 def test_a_double_thick_wrapped_fillet_counts_with_its_whole_height():

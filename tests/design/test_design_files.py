@@ -30,7 +30,7 @@ def read(text, catalogue=None):
 
 def refusal(text, catalogue=None):
     with pytest.raises(DesignFileError) as caught:
-        read(text, catalogue)
+        design_from_text(text, "design.toml", catalogue, checked=True)
     sentence = str(caught.value)
     assert sentence.startswith("design.toml ")
     assert sentence.endswith(".")
@@ -198,6 +198,7 @@ def test_optional_parts_of_the_file_reach_the_design():
         join = "butt"
         density_kg_m3 = 500
         sheet = [800, 1000]
+        stick = 2440
         [[layer]]
         kind = "mat"
         thickness = 1.5
@@ -208,6 +209,7 @@ def test_optional_parts_of_the_file_reach_the_design():
     assert design.mount.density_kg_m3 == 600
     assert (design.art.shape, design.art.mass_kg, design.art.friable) == (Shape.ROUND, 0.4, True)
     assert (design.layers[0].join, design.layers[0].sheet_h) == ("butt", mm(1000))
+    assert design.layers[0].stick == mm(2440)
     assert read(design_text(design)) == design
 
 
@@ -261,6 +263,14 @@ def test_a_mistake_in_the_file_is_told_by_file_and_field(change, sentence):
 def test_a_mistake_about_samples_is_told_by_code_and_field(lines, sentence):
     head = 'unit = "mm"\nart = {width = 300, height = 400, overlap = 3}\n'
     assert sentence in refusal(head + lines, SHOP)
+
+
+def test_a_design_that_is_still_being_made_is_read_as_it_is():
+    unfinished = double_mat(layers=())
+    assert read(design_text(unfinished)) == unfinished
+    text = DESIGN_TOML.replace('reveal = "1/4"', "")
+    assert read(text).layers[0].reveal is None
+    assert "layer 1 reveal is missing" in refusal(text)
 
 
 def test_a_code_that_lacks_measures_asks_for_them_or_for_the_catalogue():
