@@ -16,12 +16,14 @@ OpenWindow = Callable[[Path | None], int]
 DONE, DEFECT, BAD_INPUT = 0, 1, 2
 
 COMMANDS = (
+    "demo",
     "palette",
     "rank",
     "search",
     "size",
     "preview",
     "papers",
+    "swatch",
     "catalog",
     "doctor",
 )

@@ -12,7 +12,7 @@ from framing_palette.cli.printing import json_text, print_json, progress, tell
 if TYPE_CHECKING:
     from framing_palette.catalogue import Catalogue
     from framing_palette.design import SearchResult
-    from framing_palette.jobs import Job, ShippedPicture
+    from framing_palette.jobs import Job, PackedJob, ShippedPicture
     from framing_palette.picture import Findings, Picture
 
 SUMMARY = "run the whole job on the shipped demo picture, then open the window on it"
@@ -24,6 +24,7 @@ itself (demo.framejob) into DIR. Then open the window on the job when there is a
 example: framing-palette demo --out out --no-window"""
 
 _PREVIEW_WIDTH_PX = 1600
+_JOB_FILE = "demo.framejob"
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -62,7 +63,7 @@ def run(arguments: argparse.Namespace) -> int:
     if not _has_display():
         tell("There is no display, so the window stays closed.")
         return 0
-    return int(arguments.open_window(out / "demo.framejob"))
+    return int(arguments.open_window(out / _JOB_FILE))
 
 
 def _whole_job(out: Path, shipped: "ShippedPicture", catalogue_dir: Path) -> list[Path]:
@@ -78,10 +79,10 @@ def _whole_job(out: Path, shipped: "ShippedPicture", catalogue_dir: Path) -> lis
     written = [_ranking(out, picture, findings, catalogue)]
     with progress("Searching whole designs"):
         result = _search(findings, catalogue)
-    job = _job_file(out, shipped, result, catalogue)
-    written.append(_preview(out, job, picture, catalogue))
-    written += _papers(out, job, picture, catalogue)
-    return [*written, out / "demo.framejob"]
+    packed = _job_file(out, shipped, result, catalogue)
+    written.append(_preview(out, packed.job, picture, catalogue))
+    written += _papers(out, packed, catalogue)
+    return [*written, out / _JOB_FILE]
 
 
 def _ranking(out: Path, picture: "Picture", findings: "Findings", catalogue: "Catalogue") -> Path:
@@ -104,7 +105,7 @@ def _search(findings: "Findings", catalogue: "Catalogue") -> "SearchResult":
 
 def _job_file(
     out: Path, shipped: "ShippedPicture", result: "SearchResult", catalogue: "Catalogue"
-) -> "Job":
+) -> "PackedJob":
     from framing_palette.jobs import (
         PackedJob,
         demo_job,
@@ -117,10 +118,10 @@ def _job_file(
     content, named = picture_of_file(shipped.picture_path)
     regions = read_regions_file(shipped.regions_path)
     job = demo_job(shipped, named, regions, result.designs, catalogue_name=catalogue.name)
-    path = out / "demo.framejob"
+    path = out / _JOB_FILE
     write_job_file(path, PackedJob(job, content))
     # The papers are made from the job as it opens again, so that the file is known to be whole.
-    return read_job_file(path, catalogue).job
+    return read_job_file(path, catalogue)
 
 
 def _preview(out: Path, job: "Job", picture: "Picture", catalogue: "Catalogue") -> Path:
@@ -133,11 +134,12 @@ def _preview(out: Path, job: "Job", picture: "Picture", catalogue: "Catalogue") 
     return path
 
 
-def _papers(out: Path, job: "Job", picture: "Picture", catalogue: "Catalogue") -> list[Path]:
-    from framing_palette.jobs import write_papers
+def _papers(out: Path, packed: "PackedJob", catalogue: "Catalogue") -> list[Path]:
+    from framing_palette.jobs.handing_over_files import write_proposal, write_ticket
 
     with progress("Setting the papers"):
-        return write_papers(out, job, picture, catalogue)
+        proposal = write_proposal(packed, out / _JOB_FILE, catalogue, out)
+        return [proposal, write_ticket(packed, catalogue, out)]
 
 
 def _has_display() -> bool:
