@@ -7,6 +7,7 @@ from numpy.typing import ArrayLike
 
 from framing_palette.arrays import Float32Array, as_lab
 from framing_palette.colour import delta_e_2000
+from framing_palette.picture.findings import Lab
 from framing_palette.picture.pictures import Picture
 from framing_palette.picture.resampling import as_float32, blurred, shrunk
 
@@ -37,6 +38,28 @@ def presence(picture: Picture, lab: ArrayLike, *, max_side: int = MAP_SIDE) -> F
     difference = delta_e_2000(small, as_lab(lab))
     near = (OTHER_DELTA_E - difference) / (OTHER_DELTA_E - SAME_DELTA_E)
     return as_float32(np.clip(near, 0.0, 1.0))
+
+
+def colour_at(picture: Picture, x: float, y: float, *, radius: float = 0.006) -> Lab:
+    """Return the median colour around a place of the picture, Lab D50.
+
+    Parameters
+    ----------
+    picture
+        The picture.
+    x, y
+        The place, 0 to 1 across the picture; outside it the nearest pixel counts.
+    radius
+        Half the side of the square that is looked at, as a share of the picture's long side.
+    """
+    reach = max(1, round(radius * max(picture.rows, picture.columns)))
+    row = min(max(int(y * picture.rows), 0), picture.rows - 1)
+    column = min(max(int(x * picture.columns), 0), picture.columns - 1)
+    around = picture.lab_d50[
+        max(0, row - reach) : row + reach + 1, max(0, column - reach) : column + reach + 1
+    ]
+    lightness, a, b = np.median(around.reshape(-1, 3), axis=0)
+    return float(lightness), float(a), float(b)
 
 
 def spots(picture: Picture, labs: Sequence[ArrayLike]) -> tuple[Spot, ...]:

@@ -119,7 +119,7 @@ class Chip(QAbstractButton):
 
     def sizeHint(self) -> QSize:
         """Leave room for word and edge; the hit area is the full 40 pixels high."""
-        return QSize(QFontMetrics(self.font()).horizontalAdvance(self.text()) + 22, HIT)
+        return QSize(QFontMetrics(self.font()).horizontalAdvance(self.text()) + 18, HIT)
 
     def paintEvent(self, _event: QPaintEvent) -> None:
         """Draw the pill and its word."""

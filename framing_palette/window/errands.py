@@ -13,19 +13,24 @@ from PySide6.QtCore import QObject, QTimer
 from framing_palette.catalogue import Catalogue
 from framing_palette.colour import lab_d50_to_srgb_u8
 from framing_palette.errors import FramingPaletteError
-from framing_palette.picture import Findings, Picture, Region
+from framing_palette.picture import Findings, Picture, Region, RegionFinding
 from framing_palette.ranking import RankedSample
 from framing_palette.units import Length
-from framing_palette.window.images import Pyramid, pyramid_of
+from framing_palette.window.images import Pyramid, dimming_of, pyramid_of
 from framing_palette.window.runner import Progress, Runner
 from framing_palette.window.session import Session
 
 if TYPE_CHECKING:
+    from collections.abc import Callable
+
+    from PySide6.QtGui import QImage
+
     from framing_palette.picture.looking import Survey
+    from framing_palette.picture.regions import Point
     from framing_palette.ranking.strip_reading import StripReader
 
 PICTURE, RACK, FINDINGS, RANKING = "picture", "catalogue", "findings", "ranking"
-READER = "strip reader"
+READER, LIT, LIVE, OUTLINE = "strip reader", "lit colour", "live region", "outline"
 _REGIONS_REST_MS = 30
 
 
@@ -48,11 +53,14 @@ class Errands(QObject):
         super().__init__(session)
         self._session = session
         self.runner = runner
+        self._live_waits = False
         self._read_soon = QTimer(self, interval=_REGIONS_REST_MS, singleShot=True)
         self._read_soon.timeout.connect(self.find)
         session.regions_changed.connect(self._read_soon.start)
         session.findings_changed.connect(self.rank)
         session.findings_changed.connect(self.make_reader)
+        session.lit_colour_changed.connect(self.light)
+        session.live_region_changed.connect(self.read_live)
         session.catalogue_changed.connect(self.rank)
 
     def open_picture(
@@ -115,6 +123,55 @@ class Errands(QObject):
             done=lambda reader: self._session.assign("strip_reader", reader),
             failed=self._tell,
         )
+
+    def light(self) -> None:
+        """Find where in the picture the colour lives that is pointed at."""
+        picture, lab = self._session.picture, self._session.lit_colour
+        if picture is None or lab is None:
+            self.runner.cancel(LIT)
+            self._session.assign("lit_map", None)
+            return
+        self.runner.start(
+            LIT,
+            lambda progress: lit(picture, lab, progress),
+            done=lambda image: self._session.assign("lit_map", image),
+            failed=self._tell,
+        )
+
+    def read_live(self) -> None:
+        """Read the region in hand while it is pushed or stretched, without its texture."""
+        survey, region = self._session.survey, self._session.live_region
+        if survey is None or region is None:
+            self._session.assign("live_finding", None)
+            return
+        if self.runner.is_busy(LIVE):
+            self._live_waits = True
+            return
+        self.runner.start(
+            LIVE,
+            lambda progress: read_quickly(survey, region, progress),
+            done=self._take_live,
+            failed=self._tell,
+        )
+
+    def outline(
+        self,
+        work: "Callable[[Picture], tuple[Point, ...]]",
+        done: "Callable[[tuple[Point, ...]], None]",
+    ) -> None:
+        """Find an outline in the picture, by a function that takes too long to wait for."""
+        picture = self._session.picture
+        if picture is not None:
+            self.runner.start(
+                OUTLINE, lambda _progress: work(picture), done=done, failed=self._tell
+            )
+
+    def _take_live(self, finding: RegionFinding) -> None:
+        self._session.assign("live_finding", finding)
+        if self._live_waits:
+            # Only the newest place of the hand counts; those in between are never read.
+            self._live_waits = False
+            QTimer.singleShot(0, self.read_live)
 
     def take_picture(self, opened: OpenedPicture) -> None:
         """Put a picture that was read on the desk; what was done to the last one is forgotten."""
@@ -201,3 +258,19 @@ def made_ready(picture: Picture, findings: Findings, progress: Progress) -> "Str
 
     progress.tell(0.0)
     return strip_reader(picture, findings, mm_per_px=strip_scale(picture))
+
+
+def lit(picture: Picture, lab: tuple[float, float, float], progress: Progress) -> "QImage":
+    """Return what dims a picture everywhere but where a colour lives."""
+    from framing_palette.picture.places import presence
+
+    progress.tell(0.0)
+    return dimming_of(presence(picture, lab))
+
+
+def read_quickly(survey: "Survey", region: Region, progress: Progress) -> RegionFinding:
+    """Read one region without its texture."""
+    from framing_palette.picture.looking import read_region
+
+    progress.tell(0.0)
+    return read_region(survey, region, with_texture=False)

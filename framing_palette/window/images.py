@@ -6,9 +6,11 @@ import numpy as np
 from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QImage
 
-from framing_palette.arrays import UInt8Array
+from framing_palette.arrays import Float32Array, UInt8Array
 
 _SMALLEST_LEVEL = 256
+_VEIL = 205
+"""How dark the veil is where a colour is absent, of 255."""
 
 
 def image_of(srgb_u8: UInt8Array) -> QImage:
@@ -48,6 +50,15 @@ def pyramid_of(srgb_u8: UInt8Array) -> Pyramid:
     while min(levels[-1].width(), levels[-1].height()) > 2 * _SMALLEST_LEVEL:
         levels.append(_halved(levels[-1]))
     return Pyramid(tuple(levels))
+
+
+def dimming_of(presence: Float32Array) -> QImage:
+    """Return a dark veil, dense where a colour is absent, shape (rows, columns), 0..1 presence."""
+    rows, columns = presence.shape
+    pixels = np.zeros((rows, columns, 4), dtype=np.uint8)
+    pixels[..., 3] = np.round((1.0 - presence) * _VEIL)
+    form = QImage.Format.Format_ARGB32_Premultiplied
+    return QImage(pixels.data, columns, rows, columns * 4, form).copy()
 
 
 def _halved(image: QImage) -> QImage:

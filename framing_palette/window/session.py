@@ -20,7 +20,9 @@ from framing_palette.window.undo import ChangeDesk
 if TYPE_CHECKING:
     from collections.abc import Mapping
 
-    from framing_palette.picture import Findings, Picture
+    from PySide6.QtGui import QImage
+
+    from framing_palette.picture import Findings, Picture, Region, RegionFinding
     from framing_palette.picture.looking import Survey
     from framing_palette.ranking.strip_reading import StripReader
     from framing_palette.units import Length
@@ -61,6 +63,9 @@ class Session(QObject):
     chosen_code_changed = Signal()
     chosen_region_changed = Signal()
     chosen_strip_changed = Signal()
+    live_region_changed = Signal()
+    live_finding_changed = Signal()
+    lit_map_changed = Signal()
     strip_reader_changed = Signal()
     lit_colour_changed = Signal()
     probe_changed = Signal()
@@ -88,8 +93,11 @@ class Session(QObject):
         self.chosen_code = ""
         self.chosen_region = -1
         self.chosen_strip = 0
+        self.live_region: Region | None = None
+        self.live_finding: RegionFinding | None = None
         self.strip_reader: StripReader | None = None
         self.lit_colour: tuple[float, float, float] | None = None
+        self.lit_map: QImage | None = None
         self.probe: Probe | None = None
         self.preferences = Preferences()
         self.notice = ""
@@ -142,6 +150,14 @@ class Session(QObject):
         for field in fields(Desk):
             if getattr(before, field.name) != getattr(desk, field.name):
                 self._signal_of(field.name).emit()
+
+    @property
+    def regions(self) -> "tuple[Region, ...]":
+        """The regions as they are seen now, the one in hand where the hand is."""
+        lying, live = self.desk.regions, self.live_region
+        if live is None or not 0 <= self.chosen_region < len(lying):
+            return lying
+        return (*lying[: self.chosen_region], live, *lying[self.chosen_region + 1 :])
 
     def blink(self) -> None:
         """Lay the look round the picture that was there before this one."""

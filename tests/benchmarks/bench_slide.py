@@ -42,7 +42,7 @@ class Bare(QWidget):
         self._pixmap = QPixmap(width, height)
         self._pixmap.fill(Qt.GlobalColor.gray)
 
-    def paintEvent(self, _event: QPaintEvent) -> None:
+    def paintEvent(self, _event: QPaintEvent) -> None:  # noqa: N802 - Qt's own name
         QPainter(self).drawPixmap(0, 0, self._pixmap)
 
 

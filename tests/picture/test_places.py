@@ -4,7 +4,7 @@ import pytest
 from framing_palette.errors import ShapeError
 from framing_palette.picture import ColourTrust, Picture
 from framing_palette.picture.pictures import TrustGrade
-from framing_palette.picture.places import presence, spots
+from framing_palette.picture.places import colour_at, presence, spots
 
 GREY, RED = (60.0, 0.0, 0.0), (42.0, 52.0, 34.0)
 TRUST = ColourTrust("assumed", TrustGrade.UNKNOWN, "Nothing tells.")
@@ -53,3 +53,9 @@ def test_no_colours_have_no_spots(picture: Picture) -> None:
 def test_a_wrong_shape_is_refused_with_the_shape_it_got(picture: Picture) -> None:
     with pytest.raises(ShapeError, match="got \\(2,\\)"):
         presence(picture, (1.0, 2.0))
+
+
+def test_the_colour_at_a_place_is_that_of_its_surroundings_not_of_a_speck(picture: Picture) -> None:
+    assert colour_at(picture, 5.5 / 200, 100.5 / 120) == pytest.approx(GREY)
+    assert colour_at(picture, 0.8, 0.375) == pytest.approx(RED)
+    assert colour_at(picture, 7.0, -3.0) == pytest.approx(GREY)

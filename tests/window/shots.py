@@ -11,7 +11,9 @@ from PySide6.QtCore import QEventLoop, QTimer
 from PySide6.QtWidgets import QApplication
 
 from framing_palette.catalogue import Kind
+from framing_palette.picture import ellipse, rectangle
 from framing_palette.units import Length
+from framing_palette.window.drawing import now, take_outline
 from framing_palette.window.keeping import keep_sample
 from framing_palette.window.shell import Shell
 from framing_palette.window.sliding import bend, lay_strip
@@ -52,7 +54,29 @@ def slide(shell: Shell) -> None:
     lay_strip(shell.session, best(shell, 6, Kind.MAT), (260.0, 330.0))
 
 
-SCENES: dict[str, dict[str, Callable[[Shell], None]]] = {"choose": {"laid": lay, "slide": slide}}
+def read_one(shell: Shell) -> None:
+    session = shell.session
+    if not session.desk.regions:
+        take_outline(session, ellipse(0.2, 0.1, 0.5, 0.8), now(session))
+        take_outline(session, rectangle(0.6, 0.55, 0.95, 0.8), now(session))
+    session.assign("chosen_region", 0)
+
+
+def light(shell: Shell) -> None:
+    findings = shell.session.findings
+    assert findings is not None
+    shell.session.assign("lit_colour", findings.whole.colours[-1].lab)
+
+
+def unlit(shell: Shell) -> None:
+    shell.session.assign("lit_colour", None)
+
+
+Scenes = dict[str, dict[str, Callable[[Shell], None]]]
+SCENES: Scenes = {
+    "read": {"regions": read_one, "light": light, "unlit": unlit},
+    "choose": {"laid": lay, "slide": slide},
+}
 
 
 def main(folder: Path, theme: str = "light") -> None:

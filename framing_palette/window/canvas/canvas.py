@@ -153,12 +153,17 @@ class Canvas(QWidget):
     def wheelEvent(self, event: QWheelEvent) -> None:
         """Look nearer or farther at the place under the pointer."""
         steps = event.angleDelta().y() / 120
+        if any(layer.wheel(steps) for layer in reversed(self._layers)):
+            return
         x, y = self.place.from_screen(event.position())
         self._begin_moving()
         self._outlook.set_look(self._outlook.look.zoomed(1.2**steps, x, y))
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Offer the key to the layers; else zoom."""
+        if event.modifiers() & Qt.KeyboardModifier.ControlModifier:
+            super().keyPressEvent(event)
+            return
         if any(layer.key(event, self.place) for layer in reversed(self._layers)):
             return
         answer = self._keys().get(event.key())

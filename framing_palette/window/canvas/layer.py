@@ -53,6 +53,10 @@ class Layer(QObject):
         """Take a sample that was carried here."""
         return False
 
+    def wheel(self, _steps: float) -> bool:
+        """Answer the wheel instead of zooming."""
+        return False
+
     def key(self, _event: QKeyEvent, _place: Place) -> bool:
         """Answer a key."""
         return False

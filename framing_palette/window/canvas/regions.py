@@ -3,7 +3,7 @@
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFontMetrics, QPainter, QPainterPath, QPen, QPolygonF
 
-from framing_palette.picture import Region, Role
+from framing_palette.picture import Part, Region, Role
 from framing_palette.window.canvas.layer import Layer
 from framing_palette.window.canvas.place import Place
 from framing_palette.window.session import Session
@@ -21,15 +21,30 @@ class RegionLayer(Layer):
         super().__init__()
         self._session = session
         session.regions_changed.connect(self.touch_up_all)
-        session.chosen_region_changed.connect(self.touch_up_all)
+        for signal in (
+            session.chosen_region_changed,
+            session.live_region_changed,
+            session.findings_changed,
+        ):
+            signal.connect(self.touch_up_all)
 
     def paint(self, painter: QPainter, place: Place) -> None:
         """Draw the outlines, the chosen one strongest."""
-        for number, region in enumerate(self._session.desk.regions):
+        for number, region in enumerate(self._session.regions):
             chosen = number == self._session.chosen_region
             draw_outline(painter, outline_path(region, place), region.role, chosen=chosen)
-        for region in self._session.desk.regions:
+        for region in self._session.regions:
             draw_label(painter, region.name, label_point(region, place))
+        self._draw_guess(painter, place)
+
+    def _draw_guess(self, painter: QPainter, place: Place) -> None:
+        findings = self._session.findings
+        if findings is None or not findings.focus_guessed:
+            return
+        for found in findings.by_role(Role.FOCUS):
+            guess = Region(self.tr("a guess"), Role.GROUND, (Part(found.outline),))
+            draw_outline(painter, outline_path(guess, place), guess.role, chosen=False)
+            draw_label(painter, guess.name, label_point(guess, place))
 
 
 def outline_path(region: Region, place: Place) -> QPainterPath:

@@ -7,7 +7,6 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPen
 
 from framing_palette.catalogue import Sample
-from framing_palette.colour import lab_d50_to_srgb_u8
 from framing_palette.ranking import SampleColumns, columns_of
 from framing_palette.ranking.strip_reading import StripReading, read_strip
 from framing_palette.ranking.strips import Strip, is_on_strip, kept_on_art, moved, snapped_turn
@@ -23,6 +22,7 @@ from framing_palette.window.canvas.strip_shape import (
     strip_polygon,
 )
 from framing_palette.window.canvas.tag import Tag, draw_tag, draw_threads, tag_box, tag_height
+from framing_palette.window.greys import color_of
 from framing_palette.window.session import Session
 from framing_palette.window.swatches import SwatchBook
 
@@ -230,10 +230,7 @@ class StripLayer(Layer):
 
     def _dot_colors(self) -> list[QColor]:
         repeats = self.reading.repeats if self.reading else ()
-        if not repeats:
-            return []
-        levels = lab_d50_to_srgb_u8([repeated.lab for repeated in repeats])
-        return [QColor(int(red), int(green), int(blue)) for red, green, blue in levels]
+        return [color_of(repeated.lab) for repeated in repeats]
 
 
 def _bearing(strip: Strip, at_mm: tuple[float, float]) -> float:

@@ -6,8 +6,9 @@ does the rest. Steps know the session and what is shared on the counter, never e
 """
 
 from framing_palette.window.steps.choose import ChooseStep
+from framing_palette.window.steps.read import ReadStep
 from framing_palette.window.steps.step import Counter, Standing, Step
 
-STEPS: tuple[type[Step], ...] = (ChooseStep,)
+STEPS: tuple[type[Step], ...] = (ReadStep, ChooseStep)
 
 __all__ = ["STEPS", "Counter", "Standing", "Step"]
