@@ -14,6 +14,8 @@ from framing_palette.ranking.ramps import saturating
 from framing_palette.ranking.rule import Limits
 from framing_palette.ranking.subjects import Subject
 
+ART_BEARS = 0.8  # part of the art's upper chroma that a border may have beside a quieter focus
+
 
 def pull(lab: Float64Array, subject: Subject) -> Float64Array:
     """Return strength of a border of each colour over the strength of the focus, shape (k,)."""
@@ -37,10 +39,18 @@ def strong_chroma(subject: Subject, limits: Limits) -> float:
 
 
 def overpowering(lab: Float64Array, subject: Subject, limits: Limits) -> Float64Array:
-    """Return how far each colour's chroma goes beyond the focus's, 0..1, shape (k,)."""
-    ceiling = max(subject.focus_chroma, limits.strength_allowance)
-    excess = np.hypot(lab[:, 1], lab[:, 2]) - ceiling
+    """Return how far each colour's chroma goes beyond what the picture bears, 0..1, shape (k,)."""
+    excess = np.hypot(lab[:, 1], lab[:, 2]) - bearable_chroma(subject, limits)
     return saturating(excess, limits.strength_scale)
+
+
+def bearable_chroma(subject: Subject, limits: Limits) -> float:
+    """Return the C*ab that a border may have: the focus's own, or most of the art's.
+
+    What covers a good part of the art has set the level already, even when the focus is quiet.
+    """
+    most = ART_BEARS * subject.art_chroma
+    return max(subject.focus_chroma, most, limits.strength_allowance)
 
 
 def brightness(lab: Float64Array, subject: Subject, limits: Limits) -> Float64Array:

@@ -74,13 +74,13 @@ class Weights:
     kin: float = 3.6
     cover: float = 1.0
     foil: float = 2.4
-    harmony: float = 0.3
+    harmony: float = 0.2
     texture: float = 1.2
-    softness: float = 0.6
-    depth: float = 0.6
+    softness: float = 1.2
+    depth: float = 0.7
     vivid: float = -3.2
     bright: float = -0.3
-    pull: float = -0.3
+    pull: float = -0.2
     warmth: float = -2.5
     near_miss: float = -2.5
     stray: float = -2.0

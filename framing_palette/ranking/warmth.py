@@ -3,6 +3,7 @@
 import numpy as np
 
 from framing_palette.arrays import Float64Array
+from framing_palette.ranking.pull import bearable_chroma
 from framing_palette.ranking.ramps import rise
 from framing_palette.ranking.rule import Limits
 from framing_palette.ranking.subjects import Subject
@@ -17,7 +18,10 @@ def warmth_mismatch(lab: Float64Array, subject: Subject, limits: Limits) -> Floa
     """
     light = subject.art_lab[subject.art_lab[:, 0] > limits.pale_lightness - 10.0][:, 1:]
     whites = np.vstack([np.array([subject.white_ab]), light])
-    gap = lab[:, None, 1:] - whites[None, :, :]
+    chroma = np.hypot(lab[:, 1], lab[:, 2])
+    most = bearable_chroma(subject, limits)  # what goes beyond is told by overpowering
+    held = lab[:, 1:] * np.minimum(1.0, most / np.maximum(chroma, most))[:, None]
+    gap = held[:, None, :] - whites[None, :, :]
     distance = np.hypot(gap[..., 0], gap[..., 1]).min(axis=1)
     return np.asarray(
         distance * rise(lab[:, 0], limits.pale_lightness - 10.0, limits.pale_lightness)

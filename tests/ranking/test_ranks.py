@@ -13,7 +13,9 @@ SEA_FINDINGS = findings(SEA, focus=BOAT, rim=SEA[:3])
 def _rack():
     rng = np.random.default_rng(3)
     colours = rng.uniform([8, -60, -60], [97, 60, 60], (60, 3))
-    return Catalogue(tuple(sample(f"S{i:02d}", tuple(map(float, lab))) for i, lab in enumerate(colours)))
+    return Catalogue(
+        tuple(sample(f"S{i:02d}", tuple(map(float, lab))) for i, lab in enumerate(colours))
+    )
 
 
 def test_no_clash_stands_above_a_complement_or_a_blend():
@@ -50,7 +52,9 @@ def test_an_empty_catalogue_gives_an_empty_ranking():
 
 
 def test_a_sample_without_a_colour_is_left_out():
-    assert [line.sample.code for line in rank(SEA_FINDINGS, [sample("none"), sample("S", SEA[0][0])])] == ["S"]
+    assert [
+        line.sample.code for line in rank(SEA_FINDINGS, [sample("none"), sample("S", SEA[0][0])])
+    ] == ["S"]
 
 
 def test_a_darker_quieter_red_beats_a_stronger_red_beside_a_red_boat():

@@ -1,0 +1,88 @@
+"""On real pictures the recipes come out in the order that trained eyes put them in.
+
+The order is common practice: a dark, quiet member of the picture's strongest family, then the
+picture's own large and dark colours, then plain black and warm white, and last whatever is cold,
+bright or foreign. Every pair of recipes whose colours can be told apart is compared, within each
+picture; a recipe's standing is the share of its comparisons that it wins.
+"""
+
+from functools import cache
+from itertools import combinations
+
+import numpy as np
+import pytest
+from scipy.stats import spearmanr
+
+from framing_palette.colour import delta_e_2000
+from framing_palette.ranking import rank
+from tests.judgement.pictures import COLOURED, reading
+from tests.judgement.recipes import recipes
+from tests.ranking.by_hand import sample
+
+BEST_FIRST = (
+    "vivid hue, darker and half as strong",
+    "largest area",
+    "second area",
+    "darkest ground",
+    "black",
+    "warm white",
+    "vivid colour itself",
+    "warm grey",
+    "second, brighter and stronger",
+    "cold white",
+    "opposite hue, vivid",
+    "stray vivid",
+)
+APART_DELTA_E = 6.0
+
+
+@cache
+def _standings() -> dict[str, float]:
+    won: dict[str, list[bool]] = {name: [] for name in BEST_FIRST}
+    for picture in COLOURED:
+        colours = recipes(reading(picture))
+        scores = {
+            line.sample.code: line.score
+            for line in rank(reading(picture), [sample(n, lab) for n, lab in colours.items()])
+        }
+        for one, two in combinations(BEST_FIRST, 2):
+            if float(delta_e_2000(colours[one], colours[two])) >= APART_DELTA_E:
+                won[one].append(scores[one] > scores[two])
+                won[two].append(scores[two] > scores[one])
+    return {name: float(np.mean(results)) for name, results in won.items()}
+
+
+def test_ten_real_pictures_are_compared():
+    assert len(COLOURED) >= 10
+
+
+def test_the_standings_follow_the_order_of_trained_eyes():
+    standings = [_standings()[name] for name in BEST_FIRST]
+    agreement = spearmanr(standings, np.arange(len(BEST_FIRST), 0, -1)).statistic
+    assert agreement >= 0.88, dict(zip(BEST_FIRST, np.round(standings, 2), strict=True))
+
+
+@pytest.mark.parametrize(
+    ("better", "worse"),
+    [
+        ("vivid hue, darker and half as strong", "vivid colour itself"),
+        ("largest area", "warm grey"),
+        ("second area", "second, brighter and stronger"),
+        ("darkest ground", "warm grey"),
+        ("black", "cold white"),
+        ("warm white", "cold white"),
+        ("vivid colour itself", "opposite hue, vivid"),
+        ("warm grey", "opposite hue, vivid"),
+        ("cold white", "stray vivid"),
+    ],
+)
+def test_the_apt_recipe_stands_above_the_unfortunate_one(better, worse):
+    assert _standings()[better] > _standings()[worse]
+
+
+def test_a_quiet_member_of_the_strongest_family_wins_nine_in_ten():
+    assert _standings()["vivid hue, darker and half as strong"] >= 0.9
+
+
+def test_a_stray_vivid_colour_wins_hardly_ever():
+    assert _standings()["stray vivid"] <= 0.15
