@@ -43,9 +43,9 @@ class Light:
     """
 
     azimuth_deg: float = 322.0
-    elevation_deg: float = 50.0
+    elevation_deg: float = 42.0
     radius_deg: float = 14.0
-    room: float = 0.46
+    room: float = 0.50
 
     @property
     def direction(self) -> tuple[float, float, float]:

@@ -63,22 +63,26 @@ def frame_shadow(hung: Hung, grid: Grid, box: Box, whole: Box, light: Light) -> 
     wall to the frame's height; the room's share is the sky beside a long wall. Both are soft, so
     they are worked out coarsely over the whole picture and enlarged.
     """
-    import cv2
-
     coarse = max(1, int(shadow_reach_mm(hung.plan, light) * grid.px_per_mm / _COARSE))
-    small = _coarse_shadow(hung.plan, hung.on(grid), whole, light, coarse)
+    wide = _coarse_shadow(hung.plan, hung.on(grid), whole, light, coarse)
     place = (np.arange(box.row_0, box.row_1) - whole.row_0 + 0.5) / coarse - 0.5
-    first = np.clip(np.floor(place).astype(int), 0, small.shape[0] - 1)
-    second = np.minimum(first + 1, small.shape[0] - 1)
+    first = np.clip(np.floor(place).astype(int), 0, wide.shape[0] - 1)
+    second = np.minimum(first + 1, wide.shape[0] - 1)
     share = np.clip(place - first, 0.0, 1.0).astype(np.float32)[:, None]
-    tall = np.ascontiguousarray(small[first] + (small[second] - small[first]) * share)
-    wide = cv2.resize(tall, (small.shape[1] * coarse, box.rows), interpolation=cv2.INTER_LINEAR)
     start = box.column_0 - whole.column_0
-    return np.asarray(wide[:, start : start + box.columns], np.float32)
+    part = wide[:, start : start + box.columns]
+    upper = part[first]
+    shadow: Float32Array = upper + (part[second] - upper) * share
+    return shadow
 
 
 @lru_cache(maxsize=8)
-def _coarse_shadow(plan: Plan, grid: Grid, whole: Box, light: Light, coarse: int) -> Float32Array:
+def _coarse_shadow(
+    plan: Plan, grid: Grid, whole: Box, light: Light, coarse: int
+) -> Float32Array:
+    """Return the shadow at full width but few rows."""
+    import cv2
+
     rows, columns = -(-whole.rows // coarse), -(-whole.columns // coarse)
     left = grid.left_mm + whole.column_0 / grid.px_per_mm
     top = grid.top_mm + whole.row_0 / grid.px_per_mm
@@ -86,8 +90,10 @@ def _coarse_shadow(plan: Plan, grid: Grid, whole: Box, light: Light, coarse: int
     lamp = _lamp_left(plan, small, rows, columns, light)
     room = _sky_left(plan, small, rows, columns)
     left_over = ((1.0 - light.room) * lamp + light.room * room).astype(np.float32)
-    left_over.flags.writeable = False
-    return left_over
+    size = (columns * coarse, rows)
+    wide = np.asarray(cv2.resize(left_over, size, interpolation=cv2.INTER_LINEAR), np.float32)
+    wide.flags.writeable = False
+    return wide
 
 
 def wall_pieces(
