@@ -12,7 +12,7 @@ from typing import Final, Literal
 from framing_palette.catalogue import Kind, Sample
 from framing_palette.design.depth import depth_of, too_deep
 from framing_palette.design.designs import Design
-from framing_palette.design.layers import Layer, Shape, said
+from framing_palette.design.layers import Layer, Shape
 from framing_palette.design.order import overlap_of
 from framing_palette.design.size_parts import Sizes
 from framing_palette.design.sizes import sizes_of
@@ -66,7 +66,7 @@ def cautions_of(design: Design, samples: Iterable[Sample] = ()) -> tuple[Caution
 def _measures(design: Design) -> Iterator[str]:
     longest = max(max(window.width, window.height) for window in design.windows)
     if longest > LIKELY_MIX_UP:
-        yield f"The art is {said(longest)} long: check that the unit is right."
+        yield f"The art is {design.said(longest)} long: check that the unit is right."
     if not design.art.thickness:
         yield "The art's thickness is not told and counts as nothing in the depth."
     overlap = overlap_of(design)
@@ -75,15 +75,15 @@ def _measures(design: Design) -> Iterator[str]:
     if overlap == ZERO:
         yield "The opening is exactly as large as the art: the smallest error shows a gap."
     elif ZERO < overlap < LEAST_OVERLAP:
-        usual = f"{said(LEAST_OVERLAP)} is usual"
-        yield f"Only {said(overlap)} of the art is held on each side; {usual}."
+        usual = f"{design.said_at_least(LEAST_OVERLAP)} is usual"
+        yield f"Only {design.said(overlap)} of the art is held on each side; {usual}."
     elif overlap > MOST_OVERLAP:
-        usual = f"up to {said(MOST_OVERLAP)} is usual"
-        yield f"{said(overlap)} of the art is hidden on each side; {usual}."
+        usual = f"up to {design.said(MOST_OVERLAP)} is usual"
+        yield f"{design.said(overlap)} of the art is hidden on each side; {usual}."
     elif overlap < ZERO:
         yield (
-            f"The art's edges show with {said(-overlap)} around them: nothing holds the art but "
-            "its hinges, and both the edges and the board behind must be fit to be seen."
+            f"The art's edges show with {design.said(-overlap)} around them: nothing holds the art "
+            "but its hinges, and both the edges and the board behind must be fit to be seen."
         )
 
 
@@ -95,30 +95,30 @@ def _fit(design: Design, sizes: Sizes, samples: Iterable[Sample]) -> Iterator[st
         yield str(too_deep(depth, samples))
     if moulding.allowance >= moulding.rabbet_width:
         yield (
-            f"The play of {said(moulding.allowance)} is not less than the rabbet width of "
-            f"{said(moulding.rabbet_width)}: pushed to one side, the stack shows its edge."
+            f"The play of {design.said(moulding.allowance)} is not less than the rabbet width of "
+            f"{design.said(moulding.rabbet_width)}: pushed to one side, the stack shows its edge."
         )
     if moulding.allowance < TIGHTEST_ALLOWANCE:
         yield (
-            f"The play of {said(moulding.allowance)} is tight; {said(TIGHTEST_ALLOWANCE)} or more "
-            "lets boards and wood move."
+            f"The play of {design.said(moulding.allowance)} is tight; "
+            f"{design.said_at_least(TIGHTEST_ALLOWANCE)} or more lets boards and wood move."
         )
     last = design.layers[-1] if design.layers else None
     hidden = moulding.rabbet_width - moulding.allowance / 2
     for side, border in last.borders.named if last and last.borders else ():
         if border <= hidden:
-            yield f"The moulding hides the whole {side} border of {said(border)}."
+            yield f"The moulding hides the whole {side} border of {design.said(border)}."
 
 
 def _cutting(design: Design, sizes: Sizes) -> Iterator[str]:
     for (name, layer), size in zip(design.numbered(), sizes.layers, strict=True):
-        yield from _bevel(name, layer, size.flat.smallest if size.flat else None)
+        yield from _bevel(design, name, layer, size.flat.smallest if size.flat else None)
         if size.reveal is None and layer.reveal is not None:
             yield f"The reveal of {name} is not used: the moulding decides what shows of it."
         if layer.is_fillet and layer.face is None:
             yield f"The face of {name} is not told: how far its strips are hidden is not checked."
         if layer.kind is Kind.MAT and layer.thickness and layer.thickness < FOUR_PLY:
-            yield f"The board of {name}, {said(layer.thickness)}, is thinner than 4-ply."
+            yield f"The board of {name}, {design.said(layer.thickness)}, is thinner than 4-ply."
         if size.outer and not _fits_sheet(layer, size.outer.lengths):
             yield f"The board of {name} is larger than its stock sheet: order an oversize sheet."
     shapes = {window.shape for window in design.windows} - {Shape.RECTANGLE}
@@ -126,11 +126,11 @@ def _cutting(design: Design, sizes: Sizes) -> Iterator[str]:
         yield "Straight fillet strips cannot follow an oval or round opening."
 
 
-def _bevel(name: str, layer: Layer, flat: Length | None) -> Iterator[str]:
+def _bevel(design: Design, name: str, layer: Layer, flat: Length | None) -> Iterator[str]:
     if flat is not None and flat < ZERO and layer.bevel_width:
         yield (
-            f"The reveal of {name} is {said(-flat)} less than its bevel of "
-            f"{said(layer.bevel_width)}: the layer above would lie on the slope."
+            f"The reveal of {name} is {design.said(-flat)} less than its bevel of "
+            f"{design.said(layer.bevel_width)}: the layer above would lie on the slope."
         )
 
 
@@ -158,8 +158,8 @@ def _art(design: Design) -> Iterator[str]:
         yield "The glazing would touch the art: add a mat or a spacer, or leave the glazing out."
     elif design.art.friable and gap < AIR_OVER_PASTEL:
         yield (
-            f"Only {said(gap)} of air lie over the friable surface; at least "
-            f"{said(AIR_OVER_PASTEL)} is advised."
+            f"Only {design.said(gap)} of air lie over the friable surface; at least "
+            f"{design.said_at_least(AIR_OVER_PASTEL)} is advised."
         )
     if design.art.friable and design.glazing.material == "acrylic":
         yield "Acrylic carries static and can lift pastel, charcoal and other friable media."

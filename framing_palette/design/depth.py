@@ -13,10 +13,10 @@ from typing import Final
 from framing_palette.catalogue import Kind, Sample
 from framing_palette.design.designs import Design
 from framing_palette.design.figures import Figure
-from framing_palette.design.layers import Layer, said
+from framing_palette.design.layers import Layer, said, said_at_least
 from framing_palette.design.order import overlap_of
 from framing_palette.errors import FieldError, StackTooDeepError
-from framing_palette.units import ZERO, Length
+from framing_palette.units import ZERO, Length, LengthUnit
 
 MOST_NAMED: Final = 5
 
@@ -25,12 +25,14 @@ MOST_NAMED: Final = 5
 class Depth:
     """The stack against the rabbet.
 
-    ``stack`` is without the clearance; ``rabbet_depth`` is None without a moulding.
+    ``stack`` is without the clearance; ``rabbet_depth`` is None without a moulding; ``unit`` is
+    what it is spoken in.
     """
 
     stack: Figure
     clearance: Length
     rabbet_depth: Length | None
+    unit: LengthUnit = "in"
 
     @property
     def needed(self) -> Length:
@@ -62,7 +64,8 @@ def depth_of(design: Design) -> Depth:
         figure = _in_liner(figure, liner, f"layer {len(design.layers)}")
     moulding = design.moulding
     clearance = moulding.clearance if moulding else ZERO
-    return Depth(figure, clearance, moulding.rabbet_depth if moulding else None)
+    rabbet_depth = moulding.rabbet_depth if moulding else None
+    return Depth(figure, clearance, rabbet_depth, design.unit)
 
 
 def _contents(design: Design) -> Figure:
@@ -131,9 +134,9 @@ def too_deep(depth: Depth, samples: Iterable[Sample] = ()) -> StackTooDeepError:
     """Say by how much a stack is too deep, which mouldings would hold it and what else helps."""
     fitting = [sample.code for sample in mouldings_that_fit(depth.needed, samples)]
     return StackTooDeepError(
-        stack=said(depth.stack.value),
-        clearance=said(depth.clearance),
-        rabbet=said(depth.rabbet_depth or ZERO),
-        shortfall=said(depth.shortfall),
+        stack=said(depth.stack.value, depth.unit),
+        clearance=said(depth.clearance, depth.unit),
+        rabbet=said(depth.rabbet_depth or ZERO, depth.unit),
+        shortfall=said_at_least(depth.shortfall, depth.unit),
         fitting=fitting[:MOST_NAMED],
     )

@@ -14,6 +14,8 @@ from framing_palette.design.layers import (
     Layer,
     Moulding,
     Sides,
+    said,
+    said_at_least,
 )
 from framing_palette.units import ZERO, Length, LengthUnit
 
@@ -79,6 +81,14 @@ class Design:
         """The catalogue codes in use, from the art outward."""
         parts = (*self.layers, *((self.moulding,) if self.moulding else ()))
         return tuple(part.code for part in parts if part.code)
+
+    def said(self, length: Length) -> str:
+        """Write a length for a sentence in the design's unit."""
+        return said(length, self.unit)
+
+    def said_at_least(self, length: Length) -> str:
+        """Write a length that must be reached, rounded up where it cannot be told exactly."""
+        return said_at_least(length, self.unit)
 
     def numbered(self) -> Iterator[tuple[str, Layer]]:
         """Yield every layer with the words that name it: ``layer 1``, counted from the art."""

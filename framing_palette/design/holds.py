@@ -5,7 +5,6 @@ from itertools import pairwise
 from framing_palette.catalogue import Kind
 from framing_palette.design.designs import Design
 from framing_palette.design.figures import RectangleFigure
-from framing_palette.design.layers import said
 from framing_palette.design.size_parts import LayerSize
 from framing_palette.design.stacks import Stack
 from framing_palette.errors import FieldError
@@ -34,11 +33,9 @@ def check_holds(stack: Stack, layers: tuple[LayerSize, ...], contents: Rectangle
 def _check_hidden(design: Design, name: str, size: LayerSize) -> None:
     for side, hidden in size.hidden.named if size.hidden else ():
         if hidden < design.hidden_overlap:
-            wanted = (
-                f"at least {said(design.hidden_overlap)} must run under the layer above; "
-                "widen its borders there"
-            )
-            raise FieldError(f"{name} hidden part, {side}", got=said(hidden), wanted=wanted)
+            least = design.said_at_least(design.hidden_overlap)
+            wanted = f"at least {least} must run under the layer above; widen its borders there"
+            raise FieldError(f"{name} hidden part, {side}", got=design.said(hidden), wanted=wanted)
 
 
 def _check_art(stack: Stack, first: LayerSize, contents: RectangleFigure) -> None:
@@ -49,8 +46,9 @@ def _check_art(stack: Stack, first: LayerSize, contents: RectangleFigure) -> Non
         right, below = across - opening.left - width, down - opening.top - height
         margin = min(opening.left, opening.top, right, below)
         if margin < stack.overlap:
-            wanted = f"the boards reach only {said(margin)} beyond the opening; widen the borders"
-            raise FieldError("art overlap", got=said(stack.overlap), wanted=wanted)
+            reach = stack.design.said(margin)
+            wanted = f"the boards reach only {reach} beyond the opening; widen the borders"
+            raise FieldError("art overlap", got=stack.design.said(stack.overlap), wanted=wanted)
 
 
 def _check_bridge(stack: Stack, layers: tuple[LayerSize, ...]) -> None:
@@ -63,8 +61,9 @@ def _check_bridge(stack: Stack, layers: tuple[LayerSize, ...]) -> None:
             continue
         both = max(size.hidden.horizontal, size.hidden.vertical)
         if both > bridge:
-            wanted = f"the hidden strips of layer {number} need {said(both)} between two openings"
-            raise FieldError("arrangement gap", got=said(bridge), wanted=wanted)
+            room = stack.design.said_at_least(both)
+            wanted = f"the hidden strips of layer {number} need {room} between two openings"
+            raise FieldError("arrangement gap", got=stack.design.said(bridge), wanted=wanted)
 
 
 def _check_liner(stack: Stack, layers: tuple[LayerSize, ...]) -> None:
@@ -72,10 +71,12 @@ def _check_liner(stack: Stack, layers: tuple[LayerSize, ...]) -> None:
     if liner.kind is not Kind.LINER or liner.rabbet_width is None:
         return
     if 2 * liner.rabbet_width <= stack.design.allowance:
-        wanted = f"it must hide more than half the play of {said(stack.design.allowance)}"
+        wanted = (
+            f"it must hide more than half the play of {stack.design.said(stack.design.allowance)}"
+        )
         field = f"layer {len(layers)} rabbet_width"
-        raise FieldError(field, got=said(liner.rabbet_width), wanted=wanted)
+        raise FieldError(field, got=stack.design.said(liner.rabbet_width), wanted=wanted)
     if len(layers) == 1 and stack.overlap > liner.rabbet_width - stack.design.allowance / 2:
         room = max(ZERO, liner.rabbet_width - stack.design.allowance / 2)
-        wanted = f"the liner's rabbet has room for {said(room)} on each side"
-        raise FieldError("art overlap", got=said(stack.overlap), wanted=wanted)
+        wanted = f"the liner's rabbet has room for {stack.design.said(room)} on each side"
+        raise FieldError("art overlap", got=stack.design.said(stack.overlap), wanted=wanted)

@@ -11,7 +11,7 @@ from typing import Final, Literal
 
 from framing_palette.catalogue import Kind
 from framing_palette.errors import FieldError
-from framing_palette.units import ZERO, Length
+from framing_palette.units import ZERO, Length, LengthUnit
 
 DEFAULT_ALLOWANCE: Final = Length.inches(Fraction(1, 8))
 DEFAULT_CLEARANCE: Final = Length.inches(Fraction(1, 8))
@@ -31,9 +31,25 @@ class Shape(StrEnum):
     ROUND = "round"
 
 
-def said(length: Length) -> str:
-    """Write a length for a sentence: inches when that is exact to 1/64, else millimetres."""
-    return length.show("in", 64) if length.is_shown_exactly("in", 64) else length.show("mm")
+def said(length: Length, unit: LengthUnit = "in") -> str:
+    """Write a length for a sentence in the unit that is spoken.
+
+    Inches go to 1/64; what that would round is told in millimetres when they are exact. Metric
+    units are told to 1/1000 mm when that is exact. ``about`` marks whatever is rounded even so.
+    """
+    if unit != "in":
+        places = 3 if length.is_shown_exactly(unit, decimals=3) else 1
+        return length.show(unit, decimals=places)
+    is_metric = length.is_shown_exactly("mm") and not length.is_shown_exactly("in", 64)
+    return length.show("mm") if is_metric else length.show("in", 64)
+
+
+def said_at_least(length: Length, unit: LengthUnit = "in") -> str:
+    """Write a length that something must reach, rounded up where it cannot be told exactly."""
+    exact = said(length, unit)
+    if not exact.startswith("about"):
+        return exact
+    return f"about {said(length.rounded(unit, 64, way='up'), unit)}"
 
 
 def above_zero(field: str, length: Length) -> None:

@@ -96,8 +96,22 @@ def default_tolerance(unit: LengthUnit) -> Length:
     return TOLERANCE_INCH if unit == "in" else TOLERANCE_METRIC
 
 
-def agree(first: Measured, second: Measured, tolerance: Length = TOLERANCE_INCH) -> AgreedSize:
+def agree(
+    first: Measured,
+    second: Measured,
+    tolerance: Length = TOLERANCE_INCH,
+    unit: LengthUnit = "in",
+) -> AgreedSize:
     """Settle the size of the art from two independent measurements.
+
+    Parameters
+    ----------
+    first, second : Measured
+        The second was taken without seeing the first.
+    tolerance : Length
+        How far one side may differ; ``default_tolerance`` tells the usual one.
+    unit : {"in", "mm", "cm"}
+        What a refusal is spoken in.
 
     Raises
     ------
@@ -117,41 +131,47 @@ def agree(first: Measured, second: Measured, tolerance: Length = TOLERANCE_INCH)
     if first.by.strip().casefold() == second.by.strip().casefold() and first.at == second.at:
         message = "Both measurements name the same hand and time: let the second be independent."
         raise MeasurementError(message)
-    _check_pair("width", first.width, second.width, tolerance)
-    _check_pair("height", first.height, second.height, tolerance)
+    _check_pair("width", first.width, second.width, tolerance, unit)
+    _check_pair("height", first.height, second.height, tolerance, unit)
     width, height = min(first.width, second.width), min(first.height, second.height)
     outer = max(first.width, second.width), max(first.height, second.height)
-    diagonals = _diagonals(first, second, tolerance)
+    diagonals = _diagonals(first, second, tolerance, unit)
     if diagonals is None or abs(diagonals[0] - diagonals[1]) <= tolerance:
         return AgreedSize(width, height, *outer, ZERO, diagonals is not None)
-    _check_diagonals(width, height, diagonals, tolerance)
+    _check_diagonals(width, height, diagonals, tolerance, unit)
     return _within_leaning(width, height, outer, diagonals)
 
 
-def _check_pair(side: str, first: Length, second: Length, tolerance: Length) -> None:
+def _check_pair(
+    side: str, first: Length, second: Length, tolerance: Length, unit: LengthUnit
+) -> None:
     apart = abs(first - second)
     if apart > tolerance:
         raise MeasurementsDisagreeError(
             side,
-            first=said(first),
-            second=said(second),
-            apart=said(apart),
-            tolerance=said(tolerance),
+            first=said(first, unit),
+            second=said(second, unit),
+            apart=said(apart, unit),
+            tolerance=said(tolerance, unit),
         )
 
 
 def _diagonals(
-    first: Measured, second: Measured, tolerance: Length
+    first: Measured, second: Measured, tolerance: Length, unit: LengthUnit
 ) -> tuple[Length, Length] | None:
     """Return the diagonals, from the first measurement that has them; both must agree."""
     if first.diagonals and second.diagonals:
-        _check_pair("first diagonal", first.diagonals[0], second.diagonals[0], tolerance)
-        _check_pair("second diagonal", first.diagonals[1], second.diagonals[1], tolerance)
+        _check_pair("first diagonal", first.diagonals[0], second.diagonals[0], tolerance, unit)
+        _check_pair("second diagonal", first.diagonals[1], second.diagonals[1], tolerance, unit)
     return first.diagonals or second.diagonals
 
 
 def _check_diagonals(
-    width: Length, height: Length, diagonals: tuple[Length, Length], tolerance: Length
+    width: Length,
+    height: Length,
+    diagonals: tuple[Length, Length],
+    tolerance: Length,
+    unit: LengthUnit,
 ) -> None:
     """Refuse diagonals that no parallelogram of these sides has.
 
@@ -160,9 +180,10 @@ def _check_diagonals(
     from_sides = _root(width.mm**2 + height.mm**2)
     from_diagonals = _root((diagonals[0].mm ** 2 + diagonals[1].mm ** 2) / 2)
     if abs(from_sides - from_diagonals) > 2 * tolerance:
+        one, other, across, down = (said(x, unit) for x in (*diagonals, width, height))
         message = (
-            f"The diagonals {said(diagonals[0])} and {said(diagonals[1])} cannot belong to art of "
-            f"{said(width)} by {said(height)}: measure sides and diagonals again."
+            f"The diagonals {one} and {other} cannot belong to art of {across} by {down}: measure "
+            "sides and diagonals again."
         )
         raise MeasurementError(message)
 

@@ -15,7 +15,7 @@ The rules, counted from the art outward:
 
 from framing_palette.catalogue import Kind
 from framing_palette.design.designs import Design
-from framing_palette.design.layers import MOST_LAYERS, Layer, Sides, said
+from framing_palette.design.layers import MOST_LAYERS, Layer, Sides
 from framing_palette.errors import FieldError
 from framing_palette.units import ZERO, Length
 
@@ -74,22 +74,31 @@ def _check_face(design: Design, name: str, layer: Layer, place: int) -> None:
     if layer.kind is Kind.MAT:
         return
     if place == len(design.layers) - 1:
-        if layer.face is None:
-            wanted = "the last layer's whole width is needed to size the frame"
-            raise FieldError(f"{name} face", got="missing", wanted=wanted)
+        _check_last_strip(design, name, layer)
         return
     width, face = layer.strip_width or ZERO, layer.face or ZERO
+    least = design.hidden_overlap
     for side, reveal in layer.reveal.named if layer.reveal and layer.face else ():
         hidden = width - reveal
         if reveal > face:
-            wanted = f"it cannot be wider than the layer itself, {said(face)}"
-            raise FieldError(f"{name} reveal, {side}", got=said(reveal), wanted=wanted)
-        if hidden < design.hidden_overlap:
+            wanted = f"it cannot be wider than the layer itself, {design.said(face)}"
+            raise FieldError(f"{name} reveal, {side}", got=design.said(reveal), wanted=wanted)
+        if hidden < least:
             wanted = (
-                f"{said(hidden)} would be hidden but {said(design.hidden_overlap)} must be; "
-                f"show less or take a strip of at least {said(reveal + design.hidden_overlap)}"
+                f"{design.said(hidden)} would be hidden but {design.said(least)} must be; "
+                f"show less or take a strip of at least {design.said_at_least(reveal + least)}"
             )
-            raise FieldError(f"{name} reveal, {side}", got=said(reveal), wanted=wanted)
+            raise FieldError(f"{name} reveal, {side}", got=design.said(reveal), wanted=wanted)
+
+
+def _check_last_strip(design: Design, name: str, layer: Layer) -> None:
+    if layer.face is None:
+        wanted = "the last layer's whole width is needed to size the frame"
+        raise FieldError(f"{name} face", got="missing", wanted=wanted)
+    holds_boards = len(design.layers) > 1 or design.glazing or design.backing or design.mount
+    if layer.kind is Kind.LINER and layer.rabbet_width is None and holds_boards:
+        wanted = "it is needed to size what lies in the liner"
+        raise FieldError(f"{name} rabbet_width", got="missing", wanted=wanted)
 
 
 def _check_windows(design: Design) -> None:
@@ -108,8 +117,8 @@ def _check_overlap(design: Design) -> None:
     for window in design.windows:
         for axis, size in (("width", window.width), ("height", window.height)):
             if 2 * overlap >= size:
-                wanted = f"it must be less than half the art's {axis}, {said(size / 2)}"
-                raise FieldError("art overlap", got=said(overlap), wanted=wanted)
+                wanted = f"it must be less than half the art's {axis}, {design.said(size / 2)}"
+                raise FieldError("art overlap", got=design.said(overlap), wanted=wanted)
 
 
 def cover_of(design: Design, layer: Layer) -> Length | None:
@@ -151,12 +160,9 @@ def reveals_of(design: Design) -> tuple[Sides | None, ...]:
 
 def _uncovered(design: Design, name: str, borders: Sides) -> Sides:
     last = design.layers[-1]
-    cover = cover_of(design, last)
-    if cover is None:
-        wanted = f"it is needed to size what lies in the {last.kind}"
-        raise FieldError(f"layer {len(design.layers)} rabbet_width", got="missing", wanted=wanted)
+    cover = cover_of(design, last) or ZERO
     for side, border in borders.named:
         if border <= cover:
-            wanted = f"it must be wider than the {said(cover)} that the layer over it covers"
-            raise FieldError(f"{name} borders, {side}", got=said(border), wanted=wanted)
+            wanted = f"it must be wider than the {design.said(cover)} that the layer over it covers"
+            raise FieldError(f"{name} borders, {side}", got=design.said(border), wanted=wanted)
     return borders.plus(-cover)

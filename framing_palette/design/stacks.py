@@ -6,7 +6,7 @@ from framing_palette.catalogue import Kind
 from framing_palette.design.arrangements import Block, Window, narrowest_bridge
 from framing_palette.design.designs import Design
 from framing_palette.design.figures import Figure, RectangleFigure
-from framing_palette.design.layers import Layer, Shape, Sides, said
+from framing_palette.design.layers import Layer, Shape, Sides
 from framing_palette.design.order import cover_of, overlap_of, reveals_of
 from framing_palette.design.size_parts import LayerSize, OpeningSize
 from framing_palette.errors import FieldError
@@ -56,7 +56,7 @@ class Stack:
             for opening in self._openings(place)
         )
         for opening in openings:
-            _check_outline(f"layer {place + 1}", opening)
+            _check_outline(f"layer {place + 1}", opening, self.design)
         outer = contents if layer.kind is Kind.MAT else openings[0].strips
         return LayerSize(layer, openings, outer, self.reveals[place], self._hidden(place))
 
@@ -120,7 +120,8 @@ class Stack:
             return self.design.layers[self.base].borders or Sides.all_round(ZERO)
         cover = cover_of(self.design, last)
         grown = _growth(self.reveals[self.base :])
-        return grown.plus(ZERO if cover is None else cover)
+        # A liner of unknown rabbet holds the art alone, which is then all of the contents.
+        return grown.plus(self.overlap if cover is None else cover)
 
     def contents(self) -> RectangleFigure:
         """Return the size of mats, glazing and backing."""
@@ -226,9 +227,9 @@ def _less(one: Sides, two: Sides) -> Sides:
     )
 
 
-def _check_outline(name: str, opening: OpeningSize) -> None:
+def _check_outline(name: str, opening: OpeningSize, design: Design) -> None:
     width, height = opening.size.lengths
     if opening.shape is Shape.ROUND and width != height:
-        got = f"{said(width)} by {said(height)}"
+        got = f"{design.said(width)} by {design.said(height)}"
         wanted = "a round opening needs equal width and height; choose oval"
         raise FieldError(f"{name} opening", got=got, wanted=wanted)

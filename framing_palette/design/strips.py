@@ -12,7 +12,7 @@ from framing_palette.catalogue import Kind
 from framing_palette.design.figures import Figure, RectangleFigure
 from framing_palette.design.layers import Join, Layer, said
 from framing_palette.design.size_parts import LayerSize, OpeningSize, Sizes
-from framing_palette.units import Length, total
+from framing_palette.units import ZERO, Length, LengthUnit, total
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,29 +63,31 @@ class StripFrame:
         return total(strip.long_side.value for strip in self.strips)
 
 
-def strip_frames(sizes: Sizes) -> tuple[StripFrame, ...]:
-    """Return the strips of every fillet and liner whose face is known, from the art outward."""
-    return tuple(_frames(sizes))
+def strip_frames(sizes: Sizes, unit: LengthUnit = "in") -> tuple[StripFrame, ...]:
+    """Return the strips of every fillet and liner whose face is known, from the art outward.
+
+    ``unit`` is what the steps are spoken in.
+    """
+    return tuple(_frames(sizes, unit))
 
 
-def _frames(sizes: Sizes) -> Iterator[StripFrame]:
+def _frames(sizes: Sizes, unit: LengthUnit) -> Iterator[StripFrame]:
     for layer_number, size in enumerate(sizes.layers, start=1):
-        width = size.layer.strip_width
-        if size.layer.kind is Kind.MAT or width is None:
+        if size.layer.kind is Kind.MAT or size.layer.strip_width is None:
             continue
         for opening_number, opening in enumerate(size.openings, start=1):
-            yield _frame(layer_number, opening_number, size, opening, width)
+            yield _frame(layer_number, opening_number, size, opening, unit)
 
 
 def _frame(
-    layer_number: int, opening_number: int, size: LayerSize, opening: OpeningSize, width: Length
+    layer_number: int, opening_number: int, size: LayerSize, opening: OpeningSize, unit: LengthUnit
 ) -> StripFrame:
-    layer = size.layer
+    layer, width = size.layer, size.layer.strip_width or ZERO
     across, down = opening.size.lengths
     joined = RectangleFigure(_outside(across, width), _outside(down, width))
     trimmed = opening.strips or joined
     strips = _mitred(opening, joined) if layer.join == "mitre" else _butted(opening, joined)
-    steps = tuple(_steps(layer, joined, trimmed))
+    steps = tuple(_steps(layer, joined, trimmed, unit))
     return StripFrame(layer_number, opening_number, layer.join, strips, joined, trimmed, steps)
 
 
@@ -114,8 +116,10 @@ def _butted(opening: OpeningSize, joined: RectangleFigure) -> tuple[Strip, ...]:
     )
 
 
-def _steps(layer: Layer, joined: RectangleFigure, trimmed: RectangleFigure) -> Iterator[str]:
-    width, height = (said(length) for length in joined.lengths)
+def _steps(
+    layer: Layer, joined: RectangleFigure, trimmed: RectangleFigure, unit: LengthUnit
+) -> Iterator[str]:
+    width, height = (said(length, unit) for length in joined.lengths)
     if layer.join == "mitre":
         yield "Cut the ends at 45 degrees, the sight edge being the shorter side; mind the blade."
         yield "Lay the four strips face down, check that opposite strips are equal, and close."
@@ -128,7 +132,7 @@ def _steps(layer: Layer, joined: RectangleFigure, trimmed: RectangleFigure) -> I
         yield "Glue the joints sparingly and keep glue off the sight edge until it is dry."
     yield f"Check the outside, {width} by {height}, and both diagonals, which must be equal."
     if joined.lengths != trimmed.lengths:
-        trimmed_w, trimmed_h = (said(length) for length in trimmed.lengths)
+        trimmed_w, trimmed_h = (said(length, unit) for length in trimmed.lengths)
         yield f"Trim the outside to {trimmed_w} by {trimmed_h} so that it stays under the mats."
     if layer.kind is not Kind.LINER:
         yield "Fix it behind the layer above, its sight edge even on all four sides."

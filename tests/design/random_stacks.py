@@ -132,6 +132,15 @@ class RandomStack:
         )
         return Arrangement(windows, columns, gap=self.length(60, 90))
 
+    def free_places(self):
+        """Windows side by side, each moved up or down: never nearer than 60 mm."""
+        windows = []
+        for column in range(self.chance.randint(1, 3)):
+            x = Length.mm_of(800 * column) + self.length(0, 40)
+            size = self.length(60, 200), self.length(60, 200)
+            windows.append(Window(*size, x=x, y=self.length(-100, 100)))
+        return Arrangement(tuple(windows), columns=None)
+
     def layers(self):
         outer = self.outer_layers()
         return [*self.covered_layers(6 - len(outer)), *outer]
@@ -143,7 +152,8 @@ class RandomStack:
             layers = [*self.covered_layers(5), self.mat(borders=self.sides(25, 110))]
         has_mat = any(layer.kind is Kind.MAT for layer in layers)
         has_grid = has_mat and (self.chance.random() < 0.25 if arranged is None else arranged)
-        arrangement = self.grid() if has_grid else None
+        places = self.grid if self.coin() else self.free_places
+        arrangement = places() if has_grid else None
         width, height = self.length(60, 900), self.length(60, 900)
         if arrangement:
             width, height = arrangement.windows[0].width, arrangement.windows[0].height

@@ -27,7 +27,7 @@ from framing_palette.design import (
 from framing_palette.units import ZERO, Length, total
 from tests.design.random_stacks import HIDDEN, designs, lengths
 
-many = settings(max_examples=80, deadline=None)
+many = settings(max_examples=50, deadline=None)
 
 
 def all_figures(sizes):

@@ -162,7 +162,14 @@ def test_a_reveal_wider_than_its_layer_is_refused():
 def test_a_strip_too_narrow_for_the_hidden_overlap_is_refused_and_the_width_needed_is_named():
     sentence = refusal(wrapped_fillet("5/8", face="3/4"), mat(borders="2"))
     assert "1/8 in would be hidden but 6 mm must be" in sentence
-    assert "at least about 21.9 mm" in sentence
+    assert "at least about 7/8 in" in sentence
+
+
+def test_a_metric_design_is_refused_in_millimetres():
+    layers = (wrapped_fillet("5/8", face="3/4"), mat(borders="2"))
+    sentence = refusal(*layers, unit="mm")
+    assert "3.175 mm would be hidden but 6 mm must be" in sentence
+    assert "at least 21.875 mm" in sentence
 
 
 def test_the_hidden_overlap_is_the_designs_own():
@@ -183,6 +190,13 @@ def test_a_last_fillet_without_a_face_is_refused():
 def test_a_liner_of_unknown_rabbet_cannot_size_what_lies_in_it():
     sentence = refusal(mat(borders="2"), liner(rabbet_width=None))
     assert sentence.startswith("layer 2 rabbet_width is missing; it is needed to size what lies")
+
+
+def test_a_liner_of_unknown_rabbet_cannot_hold_a_pane_but_may_hold_a_canvas():
+    pane = Glazing("glass", mm(2))
+    assert "layer 1 rabbet_width is missing" in refusal(liner(rabbet_width=None), glazing=pane)
+    sizes = sizes_of(Design(art(), (liner(rabbet_width=None),)))
+    assert sizes.contents.lengths == (inch(16), inch(20))
 
 
 def test_a_border_that_the_liner_covers_whole_is_refused():
