@@ -78,7 +78,7 @@ class SampleColumns:
         return np.maximum.reduceat(weighed, self.start)
 
 
-_recent: list[tuple[tuple[Sample, ...], SampleColumns]] = []
+_recent: list[tuple[Sequence[Sample], SampleColumns]] = []
 
 
 def columns_of(source: "Catalogue | Sequence[Sample] | SampleColumns") -> SampleColumns:
