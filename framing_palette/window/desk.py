@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from framing_palette.errors import FieldError
+from framing_palette.jobs import Job
 from framing_palette.picture import Region
 from framing_palette.ranking.strips import Strip
 
@@ -42,6 +43,9 @@ class Desk:
 
     Parameters
     ----------
+    job
+        Whose and what it is, measurements, designs and status; its regions and kept samples are
+        those of the job as it was opened, the desk's own are the ones that count.
     regions
         The outlines drawn on the picture.
     laid
@@ -59,6 +63,7 @@ class Desk:
         When more is kept than the rail holds.
     """
 
+    job: Job | None = None
     regions: tuple[Region, ...] = ()
     laid: tuple[str, ...] = ()
     strips: tuple[Strip, ...] = ()

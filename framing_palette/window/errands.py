@@ -4,46 +4,29 @@ A picture is read, then what is in it, then the rack is judged against it. Each 
 topic, so that a new picture or an edited region silences what is no longer wanted.
 """
 
-from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QTimer
 
-from framing_palette.catalogue import Catalogue
-from framing_palette.colour import lab_d50_to_srgb_u8
 from framing_palette.errors import FramingPaletteError
-from framing_palette.picture import Findings, Picture, Region, RegionFinding
-from framing_palette.ranking import RankedSample
-from framing_palette.units import Length
-from framing_palette.window.images import Pyramid, dimming_of, pyramid_of
-from framing_palette.window.runner import Progress, Runner
+from framing_palette.window import legwork
+from framing_palette.window.desk import Desk, Kept
+from framing_palette.window.legwork import OnTheDesk, Surveyed
+from framing_palette.window.runner import Runner
 from framing_palette.window.session import Session
 
 if TYPE_CHECKING:
     from collections.abc import Callable
 
-    from PySide6.QtGui import QImage
-
-    from framing_palette.picture.looking import Survey
+    from framing_palette.jobs import Job
+    from framing_palette.picture import Picture, RegionFinding
     from framing_palette.picture.regions import Point
-    from framing_palette.ranking.strip_reading import StripReader
+    from framing_palette.units import Length
 
-PICTURE, RACK, FINDINGS, RANKING = "picture", "catalogue", "findings", "ranking"
-READER, LIT, LIVE, OUTLINE = "strip reader", "lit colour", "live region", "outline"
+JOB, RACK, FINDINGS, RANKING = "job", "catalogue", "findings", "ranking"
+READER, LIT, LIVE, OUTLINE, SIZE = "strip reader", "lit colour", "live region", "outline", "size"
 _REGIONS_REST_MS = 30
-
-
-@dataclass(frozen=True, slots=True)
-class OpenedPicture:
-    """A picture with its image for the screen and the regions that came with it."""
-
-    picture: Picture
-    survey: "Survey"
-    pyramid: Pyramid
-    regions: tuple[Region, ...]
-    title: str
-    art_size: tuple[Length, Length] | None
 
 
 class Errands(QObject):
@@ -57,6 +40,7 @@ class Errands(QObject):
         self._read_soon = QTimer(self, interval=_REGIONS_REST_MS, singleShot=True)
         self._read_soon.timeout.connect(self.find)
         session.regions_changed.connect(self._read_soon.start)
+        session.job_changed.connect(self._follow_size)
         session.findings_changed.connect(self.rank)
         session.findings_changed.connect(self.make_reader)
         session.lit_colour_changed.connect(self.light)
@@ -68,24 +52,53 @@ class Errands(QObject):
         path: Path,
         *,
         regions_path: Path | None = None,
-        art_size: tuple[Length, Length] | None = None,
+        art_size: "tuple[Length, Length] | None" = None,
     ) -> None:
-        """Read a picture file, and the regions file beside it if one is named."""
+        """Begin a job on a picture file, with the regions file beside it if one is named."""
         self.runner.start(
-            PICTURE,
-            lambda progress: opened_picture(path, regions_path, art_size, progress),
-            done=self.take_picture,
-            failed=self._tell,
+            JOB,
+            lambda progress: legwork.begun_job(path, regions_path, art_size, progress),
+            done=self.take_job,
+            failed=self.tell,
         )
 
-    def open_catalogue(self, folder: Path) -> None:
-        """Load a catalogue folder."""
+    def open_job(self, path: Path) -> None:
+        """Open a saved job; its samples are those of the rack that is loaded."""
+        catalogue = self._session.catalogue
+        self.runner.start(
+            JOB,
+            lambda progress: legwork.opened_job(path, catalogue, progress),
+            done=self.take_job,
+            failed=self.tell,
+        )
+
+    def open_catalogue(self, folder: Path, *, then: "Callable[[], None] | None" = None) -> None:
+        """Load a catalogue folder, and do something once it is there."""
+
+        def done(catalogue: object) -> None:
+            self._session.assign("catalogue", catalogue)
+            if then is not None:
+                then()
+
         self.runner.start(
             RACK,
-            lambda progress: loaded_catalogue(folder, progress),
-            done=lambda catalogue: self._session.assign("catalogue", catalogue),
-            failed=self._tell,
+            lambda progress: legwork.loaded_catalogue(folder, progress),
+            done=done,
+            failed=self.tell,
         )
+
+    def take_job(self, given: OnTheDesk) -> None:
+        """Put a job on the desk; what was done to the last one is forgotten."""
+        session, job = self._session, given.opened.packed.job
+        session.undo_stack.clear()
+        session.assign("findings", None)
+        session.assign("notice", "")
+        session.assign("chosen_region", -1)
+        session.assign("chosen_strip", 0)
+        session.assign("packed", given.opened.packed)
+        session.assign("job_path", given.opened.path)
+        self._take_surveyed(given.surveyed)
+        session.put_desk(_desk_of(job, session))
 
     def find(self) -> None:
         """Read what is in the picture and its regions."""
@@ -94,9 +107,9 @@ class Errands(QObject):
             return
         self.runner.start(
             FINDINGS,
-            lambda progress: found(survey, regions, progress),
+            lambda progress: legwork.found(survey, regions, progress),
             done=lambda findings: self._session.assign("findings", findings),
-            failed=self._tell,
+            failed=self.tell,
         )
 
     def rank(self) -> None:
@@ -106,9 +119,9 @@ class Errands(QObject):
             return
         self.runner.start(
             RANKING,
-            lambda progress: judged(findings, catalogue, progress),
+            lambda progress: legwork.judged(findings, catalogue, progress),
             done=lambda ranked: self._session.assign("ranked", ranked),
-            failed=self._tell,
+            failed=self.tell,
         )
 
     def make_reader(self) -> None:
@@ -119,9 +132,9 @@ class Errands(QObject):
             return
         self.runner.start(
             READER,
-            lambda progress: made_ready(picture, findings, progress),
+            lambda progress: legwork.made_ready(picture, findings, progress),
             done=lambda reader: self._session.assign("strip_reader", reader),
-            failed=self._tell,
+            failed=self.tell,
         )
 
     def light(self) -> None:
@@ -133,9 +146,9 @@ class Errands(QObject):
             return
         self.runner.start(
             LIT,
-            lambda progress: lit(picture, lab, progress),
+            lambda progress: legwork.lit(picture, lab, progress),
             done=lambda image: self._session.assign("lit_map", image),
-            failed=self._tell,
+            failed=self.tell,
         )
 
     def read_live(self) -> None:
@@ -149,9 +162,9 @@ class Errands(QObject):
             return
         self.runner.start(
             LIVE,
-            lambda progress: read_quickly(survey, region, progress),
+            lambda progress: legwork.read_quickly(survey, region, progress),
             done=self._take_live,
-            failed=self._tell,
+            failed=self.tell,
         )
 
     def outline(
@@ -163,30 +176,14 @@ class Errands(QObject):
         picture = self._session.picture
         if picture is not None:
             self.runner.start(
-                OUTLINE, lambda _progress: work(picture), done=done, failed=self._tell
+                OUTLINE,
+                lambda _progress: work(picture),
+                done=done,
+                failed=self.tell,
             )
 
-    def _take_live(self, finding: RegionFinding) -> None:
-        self._session.assign("live_finding", finding)
-        if self._live_waits:
-            # Only the newest place of the hand counts; those in between are never read.
-            self._live_waits = False
-            QTimer.singleShot(0, self.read_live)
-
-    def take_picture(self, opened: OpenedPicture) -> None:
-        """Put a picture that was read on the desk; what was done to the last one is forgotten."""
-        session = self._session
-        session.undo_stack.clear()
-        session.assign("findings", None)
-        session.assign("survey", opened.survey)
-        session.assign("pyramid", opened.pyramid)
-        session.assign("art_size", opened.art_size)
-        session.assign("picture", opened.picture)
-        session.assign("facts", replace(session.facts, title=opened.title))
-        session.put_desk(replace(session.desk, regions=opened.regions, strips=()))
-        self._read_soon.start()
-
-    def _tell(self, error: Exception) -> None:
+    def tell(self, error: Exception) -> None:
+        """Say what went wrong where the notice stands."""
         if isinstance(error, FramingPaletteError):
             self._session.assign("notice", str(error))
         else:
@@ -194,83 +191,43 @@ class Errands(QObject):
             words = f"This is a defect of the program, not of your input ({kind}: {error})."
             self._session.assign("notice", words)
 
+    def _follow_size(self) -> None:
+        """Give the picture the size that the job has now, and read it anew."""
+        session, job = self._session, self._session.desk.job
+        size = job.art_size if job else None
+        picture, pyramid = session.picture, session.pyramid
+        if size is None or picture is None or pyramid is None or size == session.sized_for:
+            return
+        session.sized_for = size
+        self.runner.start(
+            SIZE,
+            lambda progress: legwork.rescaled(picture, size, pyramid, progress),
+            done=self._take_size,
+            failed=self.tell,
+        )
 
-def opened_picture(
-    path: Path,
-    regions_path: Path | None,
-    art_size: tuple[Length, Length] | None,
-    progress: Progress,
-) -> OpenedPicture:
-    """Read a picture with its regions and make its image for the screen."""
-    from framing_palette.picture.looking import survey_picture
-    from framing_palette.picture.reading import read_picture_file
-    from framing_palette.picture.regions_files import read_regions_file
+    def _take_size(self, surveyed: Surveyed) -> None:
+        self._take_surveyed(surveyed)
+        self.find()
 
-    progress.tell(0.0)
-    picture = read_picture_file(path)
-    if art_size is not None:
-        picture = picture.with_true_size(*art_size)
-    regions = read_regions_file(regions_path) if regions_path else ()
-    progress.tell(0.4)
-    pyramid = pyramid_of(lab_d50_to_srgb_u8(picture.lab_d50))
-    progress.tell(0.7)
-    return OpenedPicture(
-        picture=picture,
-        survey=survey_picture(picture),
-        pyramid=pyramid,
-        regions=tuple(regions),
-        title=path.stem.replace("_", " ").replace("-", " ").capitalize(),
-        art_size=art_size,
-    )
+    def _take_surveyed(self, surveyed: Surveyed | None) -> None:
+        session = self._session
+        session.assign("survey", surveyed.survey if surveyed else None)
+        session.assign("pyramid", surveyed.pyramid if surveyed else None)
+        session.assign("picture", surveyed.picture if surveyed else None)
 
-
-def loaded_catalogue(folder: Path, progress: Progress) -> Catalogue:
-    """Load a catalogue folder; its bad cells are reported elsewhere, its good rows are used."""
-    from framing_palette.catalogue.catalogue_files import read_catalogue_folder
-
-    progress.tell(0.0)
-    catalogue, _problems = read_catalogue_folder(folder)
-    return catalogue
+    def _take_live(self, finding: "RegionFinding") -> None:
+        self._session.assign("live_finding", finding)
+        if self._live_waits:
+            # Only the newest place of the hand counts; those in between are never read.
+            self._live_waits = False
+            QTimer.singleShot(0, self.read_live)
 
 
-def found(survey: "Survey", regions: tuple[Region, ...], progress: Progress) -> Findings:
-    """Read what is in a picture that was surveyed."""
-    from framing_palette.picture.looking import findings_from_survey
-
-    progress.tell(0.0)
-    return findings_from_survey(survey, regions)
-
-
-def judged(
-    findings: Findings, catalogue: Catalogue, progress: Progress
-) -> tuple[RankedSample, ...]:
-    """Judge every sample against a picture, best first."""
-    from framing_palette.ranking.ranks import rank
-
-    progress.tell(0.0)
-    return tuple(rank(findings, catalogue))
-
-
-def made_ready(picture: Picture, findings: Findings, progress: Progress) -> "StripReader":
-    """Make a picture ready for reading strips on it."""
-    from framing_palette.ranking.strip_reading import strip_reader
-    from framing_palette.ranking.strips import strip_scale
-
-    progress.tell(0.0)
-    return strip_reader(picture, findings, mm_per_px=strip_scale(picture))
-
-
-def lit(picture: Picture, lab: tuple[float, float, float], progress: Progress) -> "QImage":
-    """Return what dims a picture everywhere but where a colour lives."""
-    from framing_palette.picture.places import presence
-
-    progress.tell(0.0)
-    return dimming_of(presence(picture, lab))
-
-
-def read_quickly(survey: "Survey", region: Region, progress: Progress) -> RegionFinding:
-    """Read one region without its texture."""
-    from framing_palette.picture.looking import read_region
-
-    progress.tell(0.0)
-    return read_region(survey, region, with_texture=False)
+def _desk_of(job: "Job", session: Session) -> Desk:
+    """Return the desk as a job was left: its regions, what was kept, the agreed design laid out."""
+    rack = session.catalogue
+    kept = tuple(Kept((code,), rack[code].name) for code in job.kept if code in rack)
+    agreed = job.agreed
+    laid = tuple(code for code in agreed.design.codes if code in rack) if agreed else ()
+    return Desk(job=job, regions=job.regions, kept=kept[:4], laid=laid)

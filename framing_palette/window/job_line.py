@@ -86,9 +86,9 @@ class JobLine(QWidget):
             action.triggered.connect(act)
             self.addAction(action)
         for signal in (
-            session.facts_changed,
+            session.job_changed,
             session.picture_changed,
-            session.art_size_changed,
+            session.saved_changed,
             session.preferences_changed,
         ):
             signal.connect(self._tell)
@@ -96,12 +96,12 @@ class JobLine(QWidget):
         self._tell_undo()
 
     def _tell(self) -> None:
-        facts, picture = self._session.facts, self._session.picture
-        self._title.set_text(facts.title or self.tr("No picture yet"))
-        said = [facts.client, size_words(self._session)]
+        job, picture = self._session.desk.job, self._session.picture
+        self._title.set_text(job.title if job else self.tr("No picture yet"))
+        said = [job.client.name if job else "", size_words(self._session)]
         if picture is not None:
             said.append(self.tr(_TRUST_WORDS[picture.colour_trust.grade.value]))
-        said.append(facts.saved)
+        said.append(self._session.saved)
         self._facts.set_text("   ·   ".join(word for word in said if word))
         self._facts.setVisible(bool(self._facts.text()))
 
@@ -119,8 +119,11 @@ class JobLine(QWidget):
 
 def size_words(session: Session) -> str:
     """Return the art's true size in the shop's unit, or that it is not known yet."""
-    if session.art_size is None:
-        return "size not known yet" if session.picture else ""
-    width, height = session.art_size
+    job = session.desk.job
+    if job is None:
+        return ""
+    if job.art_size is None:
+        return "size not known yet"
+    width, height = job.art_size
     unit, fraction = session.preferences.unit, session.preferences.denominator
     return f"{width.figures(unit, fraction)} × {height.show(unit, fraction)}"

@@ -1,6 +1,7 @@
 """Preferences: how the shop wants to see things; a frozen value with its plain explanations."""
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
+from typing import Any
 
 from framing_palette.errors import FieldError
 from framing_palette.units import Length, LengthUnit
@@ -57,3 +58,20 @@ class Preferences:
             raise FieldError("denominator", got=self.denominator, wanted="choose 16, 32 or 64")
         if self.scale_percent not in (100, 125, 150, 175, 200):
             raise FieldError("scale", got=self.scale_percent, wanted="choose 100 to 200 by 25")
+
+        if self.unit not in ("in", "mm", "cm"):
+            raise FieldError("unit", got=self.unit, wanted="choose in, mm or cm")
+        if self.theme not in ("system", "light", "dark"):
+            raise FieldError("theme", got=self.theme, wanted="choose system, light or dark")
+        if min(self.mat_border.mm, self.tolerance.mm) <= 0:
+            raise FieldError("mat border and tolerance", got="0", wanted="make both larger")
+
+    def changed(self, name: str, value: Any) -> "Preferences":
+        """Return the preferences with one of them changed.
+
+        Raises
+        ------
+        FieldError
+            When the window cannot show that.
+        """
+        return replace(self, **{name: value})

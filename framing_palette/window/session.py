@@ -19,9 +19,11 @@ from framing_palette.window.undo import ChangeDesk
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
+    from pathlib import Path
 
     from PySide6.QtGui import QImage
 
+    from framing_palette.jobs import PackedJob
     from framing_palette.picture import Findings, Picture, Region, RegionFinding
     from framing_palette.picture.looking import Survey
     from framing_palette.ranking.strip_reading import StripReader
@@ -29,15 +31,6 @@ if TYPE_CHECKING:
     from framing_palette.window.images import Pyramid
 
 UNDO_LIMIT = 500
-
-
-@dataclass(frozen=True, slots=True)
-class JobFacts:
-    """Whose job it is and what is known of the art, as the job line shows it."""
-
-    client: str = ""
-    title: str = ""
-    saved: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,8 +50,9 @@ class Session(QObject):
     findings_changed = Signal()
     catalogue_changed = Signal()
     ranked_changed = Signal()
-    facts_changed = Signal()
-    art_size_changed = Signal()
+    packed_changed = Signal()
+    job_path_changed = Signal()
+    saved_changed = Signal()
     step_changed = Signal()
     chosen_code_changed = Signal()
     chosen_region_changed = Signal()
@@ -73,6 +67,7 @@ class Session(QObject):
     notice_changed = Signal()
     undo_changed = Signal()
 
+    job_changed = Signal()
     regions_changed = Signal()
     laid_changed = Signal()
     strips_changed = Signal()
@@ -87,8 +82,10 @@ class Session(QObject):
         self.findings: Findings | None = None
         self.catalogue = Catalogue(samples=())
         self.ranked: tuple[RankedSample, ...] = ()
-        self.facts = JobFacts()
-        self.art_size: tuple[Length, Length] | None = None
+        self.packed: PackedJob | None = None
+        self.job_path: Path | None = None
+        self.saved = ""
+        self.sized_for: tuple[Length, Length] | None = None
         self.step = ""
         self.chosen_code = ""
         self.chosen_region = -1
@@ -148,7 +145,8 @@ class Session(QObject):
         if before.laid != desk.laid:
             self._last_look = before.laid
         for field in fields(Desk):
-            if getattr(before, field.name) != getattr(desk, field.name):
+            was, now = getattr(before, field.name), getattr(desk, field.name)
+            if was is not now and was != now:
                 self._signal_of(field.name).emit()
 
     @property

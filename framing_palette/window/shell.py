@@ -14,8 +14,10 @@ from framing_palette.window.job_line import JobLine
 from framing_palette.window.keeping import bring_back
 from framing_palette.window.notice import NoticeBar
 from framing_palette.window.path import Path
+from framing_palette.window.preferences import Preferences
 from framing_palette.window.rail import Rail
 from framing_palette.window.runner import Runner
+from framing_palette.window.saving import Saving
 from framing_palette.window.session import Session
 from framing_palette.window.steps import STEPS, Counter
 from framing_palette.window.swatches import SwatchBook
@@ -27,13 +29,15 @@ _SHELF_SHARE = 0.26
 class Shell(QWidget):
     """The window."""
 
-    def __init__(self) -> None:
+    def __init__(self, preferences: Preferences | None = None) -> None:
         super().__init__()
         self.setObjectName("shell")
         self.setWindowTitle(self.tr("Framing Palette"))
         self.session = Session(self)
+        self.session.preferences = preferences or Preferences()
         self.runner = Runner(self)
         self.errands = Errands(self.session, self.runner)
+        self.saving = Saving(self.session, self.errands)
         swatches = SwatchBook(self.session, self.runner)
         self.counter = Counter(self.session, self.errands, Outlook(self), swatches)
         self.steps = {kind.key: kind(self.counter) for kind in STEPS}
@@ -123,7 +127,7 @@ class Shell(QWidget):
 
     def _say_doing(self) -> None:
         said = {
-            "picture": self.tr("Opening the picture"),
+            "job": self.tr("Opening the picture"),
             "catalogue": self.tr("Loading the rack"),
             "findings": self.tr("Reading the picture"),
             "ranking": self.tr("Judging the rack"),

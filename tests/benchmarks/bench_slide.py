@@ -8,6 +8,7 @@ import os
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
+from datetime import UTC, datetime
 from time import perf_counter
 
 import numpy as np
@@ -18,13 +19,15 @@ from pytestqt.qtbot import QtBot
 
 from framing_palette.catalogue import Catalogue, Kind, Sample, SampleColour
 from framing_palette.colour import lab_d50_to_srgb_u8
+from framing_palette.jobs import Job, PackedJob
 from framing_palette.picture import ColourTrust, Picture
 from framing_palette.picture.looking import survey_picture
 from framing_palette.picture.pictures import TrustGrade
 from framing_palette.units import Length
 from framing_palette.window import sliding
-from framing_palette.window.errands import OpenedPicture
 from framing_palette.window.images import pyramid_of
+from framing_palette.window.job_files import OpenedJob
+from framing_palette.window.legwork import OnTheDesk, Surveyed
 from framing_palette.window.shell import Shell
 from framing_palette.window.steps.choose import ChooseStep
 
@@ -72,16 +75,15 @@ def test_a_frame_of_the_slide_on_24_megapixels(qtbot: QtBot) -> None:
     sample = Sample("R-1", "A moulding", Kind.MOULDING, (colour,), face=Length.mm_of(45))
     shell.session.assign("catalogue", Catalogue((sample,)))
     with qtbot.waitSignal(shell.session.strip_reader_changed, timeout=60_000):
-        shell.errands.take_picture(
-            OpenedPicture(
-                picture=working,
-                survey=survey_picture(working),
-                pyramid=pyramid_of(lab_d50_to_srgb_u8(picture.lab_d50)),
-                regions=(),
-                title="Noise",
-                art_size=None,
-            )
+        begun = datetime(2026, 1, 15, 10, 0, tzinfo=UTC)
+        job = Job("BENCH-1", "Noise", begun, begun)
+        surveyed = Surveyed(
+            picture=working,
+            survey=survey_picture(working),
+            pyramid=pyramid_of(lab_d50_to_srgb_u8(picture.lab_d50)),
         )
+        opened = OpenedJob(PackedJob(job), working, None)
+        shell.errands.take_job(OnTheDesk(opened, surveyed))
     qtbot.waitUntil(lambda: not shell.runner.is_busy(), timeout=60_000)
     step = shell.steps["choose"]
     assert isinstance(step, ChooseStep)

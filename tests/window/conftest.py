@@ -5,6 +5,7 @@ import os
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
 from collections.abc import Iterator
+from datetime import UTC, datetime
 
 import numpy as np
 import pytest
@@ -12,10 +13,13 @@ from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from framing_palette.catalogue import Catalogue, Kind, Sample, SampleColour
-from framing_palette.colour import lab_d50_to_srgb_u8
+from framing_palette.jobs import Job, PackedJob
 from framing_palette.picture import ColourTrust, Part, Picture, Region, Role
 from framing_palette.picture.pictures import TrustGrade
 from framing_palette.units import Length
+from framing_palette.window.job_files import OpenedJob
+from framing_palette.window.legwork import OnTheDesk, surveyed_picture
+from framing_palette.window.runner import Progress
 from framing_palette.window.shell import Shell
 from framing_palette.window.theme import put_on, tokens_named
 
@@ -60,6 +64,20 @@ RACK = Catalogue(
 )
 
 
+def on_the_desk(picture: Picture, regions: tuple[Region, ...] = ()) -> OnTheDesk:
+    begun = datetime(2026, 1, 15, 10, 0, tzinfo=UTC)
+    job = Job(
+        number="TEST-1",
+        title="A red boat",
+        created=begun,
+        changed=begun,
+        art_size=(Length.mm_of(320), Length.mm_of(240)),
+        regions=regions,
+    )
+    opened = OpenedJob(PackedJob(job), picture, None)
+    return OnTheDesk(opened, surveyed_picture(picture, Progress(lambda _share, _words: None)))
+
+
 @pytest.fixture
 def rack() -> Catalogue:
     return RACK
@@ -88,20 +106,8 @@ def shell(app: QApplication, qtbot: QtBot) -> Iterator[Shell]:
 @pytest.fixture
 def open_shell(shell: Shell, qtbot: QtBot) -> Shell:
     """A shell with the picture, the rack and the ranking in place."""
-    from framing_palette.picture.looking import survey_picture
-    from framing_palette.window.errands import OpenedPicture
-    from framing_palette.window.images import pyramid_of
-
-    picture = make_picture()
-    opened = OpenedPicture(
-        picture=picture,
-        survey=survey_picture(picture),
-        pyramid=pyramid_of(lab_d50_to_srgb_u8(picture.lab_d50)),
-        regions=(BOAT,),
-        title="A red boat",
-        art_size=(Length.mm_of(320), Length.mm_of(240)),
-    )
+    given = on_the_desk(make_picture(), (BOAT,))
     with qtbot.waitSignal(shell.session.ranked_changed, timeout=20_000):
         shell.session.assign("catalogue", RACK)
-        shell.errands.take_picture(opened)
+        shell.errands.take_job(given)
     return shell

@@ -6,10 +6,22 @@ from PySide6.QtCore import QPoint, QPointF, QSizeF, Qt
 from PySide6.QtGui import QImage
 from pytestqt.qtbot import QtBot
 
+from framing_palette.window.canvas.canvas import Canvas
 from framing_palette.window.canvas.outlook import Look
 from framing_palette.window.canvas.place import place_of
 from framing_palette.window.images import image_of, pyramid_of
 from framing_palette.window.shell import Shell
+from framing_palette.window.steps.choose import ChooseStep
+
+
+def choose_canvas(shell: Shell) -> Canvas:
+    shell.show()
+    shell.go("choose")
+    step = shell.steps["choose"]
+    assert isinstance(step, ChooseStep)
+    assert step.canvas is not None
+    return step.canvas
+
 
 SIZES = st.floats(min_value=50, max_value=4000)
 SHARES = st.floats(min_value=0, max_value=1)
@@ -71,11 +83,7 @@ def test_the_level_for_a_zoom_is_never_coarser_than_the_screen() -> None:
 
 
 def test_a_click_on_the_picture_points_at_that_place(open_shell: Shell, qtbot: QtBot) -> None:
-    from framing_palette.window.canvas.canvas import Canvas
-
-    open_shell.show()
-    canvas = open_shell.findChild(Canvas)
-    assert isinstance(canvas, Canvas)
+    canvas = choose_canvas(open_shell)
     middle = canvas.place.to_screen(0.25, 0.75)
     with qtbot.waitSignal(canvas.pointed) as blocker:
         qtbot.mouseClick(canvas, Qt.MouseButton.LeftButton, pos=middle.toPoint())
@@ -85,11 +93,7 @@ def test_a_click_on_the_picture_points_at_that_place(open_shell: Shell, qtbot: Q
 def test_the_surround_and_the_picture_are_drawn_in_their_own_colours(
     open_shell: Shell, qtbot: QtBot
 ) -> None:
-    from framing_palette.window.canvas.canvas import Canvas
-
-    open_shell.show()
-    canvas = open_shell.findChild(Canvas)
-    assert isinstance(canvas, Canvas)
+    canvas = choose_canvas(open_shell)
     image = canvas.grab().toImage()
     assert image.pixelColor(3, 3).getRgb()[:3] == (145, 145, 145)
     red = image.pixelColor(canvas.place.to_screen(0.5, 0.5).toPoint())
@@ -99,11 +103,7 @@ def test_the_surround_and_the_picture_are_drawn_in_their_own_colours(
 def test_a_sample_laid_round_is_as_wide_on_the_screen_as_its_face_on_the_art(
     open_shell: Shell, qtbot: QtBot
 ) -> None:
-    from framing_palette.window.canvas.canvas import Canvas
-
-    open_shell.show()
-    canvas = open_shell.findChild(Canvas)
-    assert isinstance(canvas, Canvas)
+    canvas = choose_canvas(open_shell)
     open_shell.session.edit("Lay", laid=("black-flat",))
     place = canvas.place
     width_px = 30.0 * place.px_per_mm
@@ -119,11 +119,7 @@ def is_dark(image: QImage, at: QPoint) -> bool:
 
 
 def test_dragging_the_surround_moves_the_picture(open_shell: Shell, qtbot: QtBot) -> None:
-    from framing_palette.window.canvas.canvas import Canvas
-
-    open_shell.show()
-    canvas = open_shell.findChild(Canvas)
-    assert isinstance(canvas, Canvas)
+    canvas = choose_canvas(open_shell)
     before = canvas.place.to_screen(0.0, 0.0)
     start = canvas.place.to_screen(0.2, 0.2).toPoint()
     qtbot.mousePress(canvas, Qt.MouseButton.LeftButton, pos=start)

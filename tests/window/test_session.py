@@ -91,4 +91,4 @@ def test_blink_goes_back_and_forth_between_the_two_last_looks(qtbot: QtBot) -> N
 
 
 def test_an_empty_desk_holds_nothing() -> None:
-    assert Desk() == Desk((), (), (), (), ())
+    assert Desk() == Desk(None, (), (), (), (), ())
