@@ -1,7 +1,7 @@
 """Figures that carry their own sum, so that a workshop can see how each was reached."""
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from framing_palette.units import Exact, Length, LengthUnit, total
 
@@ -38,12 +38,17 @@ class Term:
 
 @dataclass(frozen=True, slots=True)
 class Figure:
-    """A length as the sum that leads to it; the value is never stored apart from its sum.
+    """A length as the sum that leads to it; the value is always worked out from its sum.
 
     Parameters
     ----------
     terms : tuple of Term
         None for a sum of nothing, which is zero.
+
+    Attributes
+    ----------
+    value : Length
+        The sum.
 
     Examples
     --------
@@ -56,16 +61,15 @@ class Figure:
     """
 
     terms: tuple[Term, ...]
+    value: Length = field(init=False, compare=False)
+
+    def __post_init__(self) -> None:
+        object.__setattr__(self, "value", total(term.value for term in self.terms))
 
     @classmethod
     def start(cls, length: Length, name: str) -> "Figure":
         """Begin a sum with a length that is known."""
         return cls((Term(1, length, name),))
-
-    @property
-    def value(self) -> Length:
-        """The sum."""
-        return total(term.value for term in self.terms)
 
     def plus(self, times: Exact, length: Length, name: str) -> "Figure":
         """Go on with the sum; a length of zero leaves no trace."""

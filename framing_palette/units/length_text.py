@@ -13,6 +13,8 @@ from framing_palette.errors import FieldError, LengthError
 LengthUnit = Literal["in", "mm", "cm"]
 Denominator = Literal[16, 32, 64]
 
+UNITS: Final = get_args(LengthUnit)
+DENOMINATORS: Final = get_args(Denominator)
 MM_PER_INCH: Final = Fraction(127, 5)
 MM_PER: Final = {
     "in": MM_PER_INCH,
@@ -92,7 +94,7 @@ def millimetres_from_text(
     >>> millimetres_from_text("41.6 cm")
     Fraction(416, 1)
     """
-    if unit not in get_args(LengthUnit):
+    if unit not in UNITS:
         raise FieldError("unit", got=unit, wanted="choose in, mm or cm")
     plain = _plain_characters(text)
     negative = plain.startswith("-")
@@ -177,10 +179,10 @@ def smallest_step_mm(unit: LengthUnit, denominator: int = 32, decimals: int = 1)
     FieldError
         When the unit, the denominator or the number of decimals is not one that is shown.
     """
-    if unit not in get_args(LengthUnit):
+    if unit not in UNITS:
         raise FieldError("unit", got=unit, wanted="choose in, mm or cm")
     if unit == "in":
-        if denominator not in get_args(Denominator):
+        if denominator not in DENOMINATORS:
             raise FieldError(
                 "smallest fraction of an inch",
                 got=f"1/{denominator}",

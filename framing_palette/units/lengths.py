@@ -38,7 +38,8 @@ class Length:
     mm: Fraction
 
     def __post_init__(self) -> None:
-        object.__setattr__(self, "mm", exact_fraction(self.mm))
+        if type(self.mm) is not Fraction:
+            object.__setattr__(self, "mm", exact_fraction(self.mm))
 
     @classmethod
     def mm_of(cls, amount: Exact | str) -> Self:
@@ -165,6 +166,8 @@ def exact_fraction(amount: object) -> Fraction:
     FieldError
         When the number is a float, not finite or not a number.
     """
+    if type(amount) is Fraction:
+        return amount
     if isinstance(amount, Decimal) and amount.is_finite():
         return Fraction(amount)
     if isinstance(amount, int | Fraction) and not isinstance(amount, bool):
@@ -175,7 +178,7 @@ def exact_fraction(amount: object) -> Fraction:
 
 def total(lengths: Iterable[Length]) -> Length:
     """Return the sum of any number of lengths; of none, zero."""
-    return sum(lengths, ZERO)
+    return Length(sum((length.mm for length in lengths), Fraction(0)))
 
 
 ZERO = Length(Fraction(0))
