@@ -21,8 +21,9 @@ from framing_palette.units import ZERO, Length, total
 
 Topic = Literal["measure", "fit", "cutting", "art", "handling", "hanging"]
 
-LEAST_OVERLAP: Final = Length.inches(Fraction(1, 8))  # J. C. Kelly, matting notes, 1998
-MOST_OVERLAP: Final = Length.inches(Fraction(1, 4))  # as above
+# J. C. Kelly, matting notes, 1998: 1/8 to 1/4 in; in metric shops the whole millimetres near it.
+USUAL_OVERLAP_INCH: Final = Length.inches(Fraction(1, 8)), Length.inches(Fraction(1, 4))
+USUAL_OVERLAP_METRIC: Final = Length.mm_of(3), Length.mm_of(7)
 TIGHTEST_ALLOWANCE: Final = Length.inches(Fraction(1, 16))  # Fine Woodworking 275, 2019
 FOUR_PLY: Final = Length.inches(Fraction(1, 20))  # Saitzyk, Art Hardware, 1987
 AIR_OVER_PASTEL: Final = Length.inches(Fraction(1, 4))  # Pastel Society of America, 2015
@@ -72,13 +73,14 @@ def _measures(design: Design) -> Iterator[str]:
     overlap = overlap_of(design)
     if overlap is None or design.art.overlap is None:
         return
+    least, most = USUAL_OVERLAP_INCH if design.unit == "in" else USUAL_OVERLAP_METRIC
     if overlap == ZERO:
         yield "The opening is exactly as large as the art: the smallest error shows a gap."
-    elif ZERO < overlap < LEAST_OVERLAP:
-        usual = f"{design.said_at_least(LEAST_OVERLAP)} is usual"
+    elif ZERO < overlap < least:
+        usual = f"{design.said(least)} is usual"
         yield f"Only {design.said(overlap)} of the art is held on each side; {usual}."
-    elif overlap > MOST_OVERLAP:
-        usual = f"up to {design.said(MOST_OVERLAP)} is usual"
+    elif overlap > most:
+        usual = f"up to {design.said(most)} is usual"
         yield f"{design.said(overlap)} of the art is hidden on each side; {usual}."
     elif overlap < ZERO:
         yield (
@@ -105,9 +107,10 @@ def _fit(design: Design, sizes: Sizes, samples: Iterable[Sample]) -> Iterator[st
         )
     last = design.layers[-1] if design.layers else None
     hidden = moulding.rabbet_width - moulding.allowance / 2
-    for side, border in last.borders.named if last and last.borders else ():
-        if border <= hidden:
-            yield f"The moulding hides the whole {side} border of {design.said(border)}."
+    borders = last.borders.named if last and last.borders else ()
+    covered = [side for side, border in borders if border <= hidden]
+    if covered:
+        yield f"The moulding hides the whole border at the {', '.join(covered)}."
 
 
 def _cutting(design: Design, sizes: Sizes) -> Iterator[str]:

@@ -32,7 +32,9 @@ class Term:
     def words(self, unit: LengthUnit, denominator: int) -> str:
         """Write the summand without its sign: ``2 x 1/8 in overlap``."""
         count = abs(self.times)
-        measure = f"{self.length.show(unit, denominator)} {self.name}".rstrip()
+        # Metric lengths are told to 1/1000 when that is exact, so that sums can be followed.
+        places = 3 if self.length.is_shown_exactly(unit, denominator, decimals=3) else 1
+        measure = f"{self.length.show(unit, denominator, decimals=places)} {self.name}".rstrip()
         return measure if count == 1 else f"{count} x {measure}"
 
 

@@ -50,6 +50,13 @@ def test_a_usual_overlap_is_not(overlap):
     assert not said(double_mat(art=art(thickness=inch("1/16"), overlap=inch(overlap))), "measure")
 
 
+def test_a_metric_shop_is_told_its_own_usual_overlap():
+    metric = double_mat(unit="mm", art=art(thickness=mm(1), overlap=mm(3)))
+    assert not said(metric, "measure")
+    short = double_mat(unit="mm", art=art(thickness=mm(1), overlap=mm(2)))
+    assert has(short, "Only 2 mm of the art is held on each side; 3 mm is usual.")
+
+
 def test_a_size_that_looks_like_a_mixed_up_unit_is_told():
     assert has(double_mat(art=art("400", "500", thickness=inch(1))), "check that the unit is right")
 
@@ -74,8 +81,8 @@ def test_a_play_as_wide_as_the_rabbet_and_a_tight_one_are_told():
 def test_a_border_that_the_moulding_hides_is_named_by_its_side():
     layers = (replace(mat(), borders=replace(Sides.all_round(inch(2)), top=inch("3/16"))),)
     design = double_mat(layers=layers, art=art(thickness=inch("1/16"), overlap=inch("1/8")))
-    assert has(design, "The moulding hides the whole top border of 3/16 in.")
-    assert not has(design, "bottom border")
+    assert has(design, "The moulding hides the whole border at the top.")
+    assert not has(design, "at the top, right")
 
 
 def test_a_reveal_less_than_its_bevel_is_told():

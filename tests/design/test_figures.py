@@ -18,7 +18,7 @@ def test_a_sum_reads_as_a_framer_would_say_it():
 def test_a_sum_marks_what_had_to_be_rounded_for_showing():
     figure = Figure.start(mm(300), "art width").plus(1, inch("1/8"), "allowance")
     assert figure.how("in") == "about 11 13/16 in art width, plus 1/8 in allowance"
-    assert figure.how("mm") == "300 mm art width, plus about 3.2 mm allowance"
+    assert figure.how("mm") == "300 mm art width, plus 3.175 mm allowance"
 
 
 def test_nothing_added_leaves_no_trace():
