@@ -215,7 +215,7 @@ def ticket_contents(
         samples=samples_of(design, catalogue),
         notation=notation or Notation(design.unit),
         sticks=_sticks(design),
-        weight_words=f"{weight.likely_kg:.1f} kg ({weight.low_kg:.1f} to {weight.high_kg:.1f} kg)",
+        weight=weight,
         note=job.note,
     )
 

@@ -7,7 +7,7 @@ from typing import Literal
 
 from framing_palette.arrays import UInt8Array
 from framing_palette.catalogue import Sample
-from framing_palette.design import AgreedSize, Cuttable, Design, StickPlan, agree
+from framing_palette.design import AgreedSize, Cuttable, Design, StickPlan, Weight, agree
 from framing_palette.design.measuring import TOLERANCE_INCH, Measured
 from framing_palette.errors import MeasurementsMissingError, NotAsMeasuredError
 from framing_palette.units import Denominator, Length, LengthUnit
@@ -48,6 +48,19 @@ class Notation:
         """Return a length with its unit."""
         return f"{self.figures(length)} {self.unit}"
 
+    def pair(self, width: Length, height: Length) -> str:
+        """Return two sides of a rectangle without their unit, one ≈ standing for both."""
+        sides = [self.figures(width), self.figures(height)]
+        if all(side.startswith("≈ ") for side in sides):
+            sides[1] = sides[1].removeprefix("≈ ")
+        return " × ".join(sides)
+
+    def second_pair(self, width: Length, height: Length) -> str:
+        """Return two sides in the second unit; empty when there is none."""
+        if self.also is None:
+            return ""
+        return f"{Notation(self.also, None, self.denominator).pair(width, height)} {self.also}"
+
     def _figures(self, length: Length, unit: LengthUnit) -> str:
         sign = "" if length.is_shown_exactly(unit, self.denominator) else "≈ "
         return f"{sign}{length.figures(unit, self.denominator)}"
@@ -60,7 +73,9 @@ class Notation:
         names = {"in": "inches", "mm": "millimetres", "cm": "centimetres"}
         words = " and ".join(names[unit] for unit in units)
         rounding = " or ".join(steps[unit] for unit in units)
-        return f"Lengths in {words}. ≈ was rounded to the nearest {rounding}; all others are exact."
+        return (
+            f"Lengths in {words}; ≈ means rounded to the nearest {rounding}, all others are exact."
+        )
 
 
 @dataclass(frozen=True, slots=True)
@@ -106,8 +121,8 @@ class TicketContents:
         How lengths are written.
     sticks
         Which rails come from which stick; None when the stick's length is not known.
-    weight_words
-        The estimated weight, in words.
+    weight
+        The estimated weight.
     note
         For the workshop.
     at
@@ -131,7 +146,7 @@ class TicketContents:
     samples: Mapping[str, Sample] = field(default_factory=dict)
     notation: Notation = Notation()
     sticks: StickPlan | None = None
-    weight_words: str = ""
+    weight: Weight | None = None
     note: str = ""
 
     def __post_init__(self) -> None:

@@ -36,32 +36,42 @@ PAPERS: Final[dict[PageName, Paper]] = {
 }
 
 
-def poured(groups: Sequence[Sequence[Drawing]], height: float, gap: float) -> tuple[Drawing, ...]:
-    """Pour groups of blocks onto pages.
+@dataclass(frozen=True, slots=True)
+class Group:
+    """Blocks under one heading, and the heading where they go on over the page."""
 
-    Parameters
-    ----------
-    groups
-        Each group's first block, its heading, never stands alone at the foot of a page; a group
-        that fits on a page of its own but not on the rest of this one is not parted when more
-        than half of it would move.
-    height
-        Of a page.
-    gap
-        Between groups.
+    blocks: tuple[Drawing, ...]
+    heading: Drawing | None = None
+    continued: Drawing | None = None
+
+
+def poured(groups: Sequence[Group], height: float, gap: float) -> tuple[Drawing, ...]:
+    """Pour groups of blocks onto pages of a height, with a gap between groups.
+
+    A heading never stands alone at the foot of a page, and is repeated in its other form where
+    its group goes on; a block is never parted.
     """
     pages: list[list[Drawing]] = [[]]
     used = 0.0
     for group in groups:
-        blocks = [block for block in group if block.height]
+        blocks = [block for block in group.blocks if block.height]
         for number, block in enumerate(blocks):
-            before = gap if number == 0 and pages[-1] else 0.0
-            needed = block.height + (blocks[1].height if number == 0 and len(blocks) > 1 else 0.0)
-            if pages[-1] and used + before + needed > height:
+            lead = _lead(group, used, gap, is_first=number == 0)
+            if pages[-1] and used + lead.height + block.height > height:
                 pages.append([])
-                used, before = 0.0, 0.0
-            if before:
-                pages[-1].append(Drawing(0.0, before))
-            pages[-1].append(block)
-            used += before + block.height
+                used = 0.0
+                lead = _lead(group, used, gap, is_first=number == 0, is_over=True)
+            pages[-1] += [lead, block]
+            used += lead.height + block.height
     return tuple(above(*page) for page in pages if page)
+
+
+def _lead(
+    group: Group, used: float, gap: float, *, is_first: bool, is_over: bool = False
+) -> Drawing:
+    """Return what stands before a block: the gap after another group, and a heading if due."""
+    if is_first:
+        parts = [Drawing(0.0, gap if used else 0.0), group.heading]
+    else:
+        parts = [group.continued if is_over else None]
+    return above(*(part for part in parts if part is not None))

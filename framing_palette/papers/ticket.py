@@ -1,14 +1,17 @@
-"""The workshop's pages: measured twice, numbered cuts, drawings, assembly, cautions."""
+"""The workshop's pages: measured twice, drawn, cut, put together, signed."""
 
+from collections.abc import Sequence
 from typing import Final
 
+from framing_palette.papers.assembly import assembly
 from framing_palette.papers.contents import PageName, TicketContents
 from framing_palette.papers.cut_list import Cut, cut_list
+from framing_palette.papers.face_drawing import face_drawing
 from framing_palette.papers.paper_pdf import pdf_bytes
-from framing_palette.papers.paper_sizes import PAPERS, Paper, poured
+from framing_palette.papers.paper_sizes import PAPERS, Group, Paper, poured
+from framing_palette.papers.qr_code import qr_code
+from framing_palette.papers.section_drawing import section_drawing
 from framing_palette.papers.setting import (
-    HAIR,
-    RULE,
     Style,
     above,
     beside,
@@ -17,14 +20,30 @@ from framing_palette.papers.setting import (
     ruled,
     space,
 )
-from framing_palette.papers.shapes import Drawing, joined, rectangle
+from framing_palette.papers.shapes import Drawing, joined
+from framing_palette.papers.ticket_parts import (
+    BODY,
+    HEAD,
+    SMALL,
+    cut_blocks,
+    facts_block,
+    headed,
+    measured_block,
+    sign_off,
+    step_blocks,
+    stick_blocks,
+    sum_lines,
+    sums_block,
+)
 
-NUMBER: Final = Style(24, "bold", leading=1.1)
-TITLE: Final = Style(11)
-HEAD: Final = Style(8, "bold", spacing=0.06)
-BODY: Final = Style(9)
-FIGURE: Final = Style(11, "bold")
-SMALL: Final = Style(7.2, grey=0.3)
+NUMBER: Final = Style(26, "bold", leading=1.05)
+TITLE: Final = Style(12)
+QR_SIDE: Final = 25.0
+FACTS_WIDTH: Final = 46.0
+FACE_HEIGHT: Final = 96.0
+SECTION_HEIGHT: Final = 88.0
+BETWEEN: Final = 5.0
+UNIT_NAMES: Final = {"in": "inches", "mm": "millimetres", "cm": "centimetres"}
 
 
 def ticket_pdf(contents: TicketContents, *, page: PageName = "A4") -> bytes:
@@ -40,80 +59,140 @@ def ticket_pdf(contents: TicketContents, *, page: PageName = "A4") -> bytes:
 def ticket_pages(contents: TicketContents, *, page: PageName = "A4") -> tuple[Drawing, ...]:
     """Return the pages of the ticket."""
     paper = PAPERS[page]
-    groups = [
-        [_head(contents, paper.inner_width)],
-        _measured(contents, paper.inner_width),
-        _cuts(contents, paper.inner_width),
-        [
-            paragraph("CAUTIONS", HEAD, paper.inner_width),
-            listed(
-                [caution.sentence for caution in contents.cuttable.cautions],
-                BODY,
-                paper.inner_width,
-            ),
-        ],
-        [paragraph(contents.notation.legend, SMALL, paper.inner_width)],
-    ]
-    bodies = poured(groups, paper.inner_height, 5.0)
-    return tuple(_sheet(paper, body) for body in bodies)
+    width = paper.inner_width
+    cuts = cut_list(contents.cuttable, contents.samples)
+    groups = (
+        Group((_head(contents, width),)),
+        _group("MEASURED TWICE", width, [measured_block(contents, width)]),
+        _face(contents, width),
+        _group(
+            "CUTS",
+            width,
+            cut_blocks(cuts, contents.notation, width),
+            aside=UNIT_NAMES[contents.notation.unit],
+        ),
+        _cautions(contents, width),
+        _sticks(contents, width),
+        _section(contents, width),
+        _steps(contents, cuts, width),
+        _group("SIGNED", width, [sign_off(width)]),
+        _sums(contents, cuts, width),
+    )
+    foot_height = 6.0
+    bodies = poured(groups, paper.inner_height - foot_height, BETWEEN)
+    return tuple(
+        _sheet(contents, paper, body, (number, len(bodies)))
+        for number, body in enumerate(bodies, start=1)
+    )
 
 
-def _sheet(paper: Paper, body: Drawing) -> Drawing:
-    return joined(paper.width, paper.height, [body.moved(paper.side, paper.top)])
+def _sheet(
+    contents: TicketContents, paper: Paper, body: Drawing, place: tuple[int, int]
+) -> Drawing:
+    width = paper.inner_width
+    number, count = place
+    right = f"{contents.number} · {number} of {count}"
+    room = SMALL.width(right) + 4.0
+    foot = above(
+        ruled(width),
+        space(1.0),
+        beside(
+            paragraph(contents.notation.legend, SMALL, width - room),
+            paragraph(right, SMALL, room, "end"),
+        ),
+    )
+    top = paper.height - paper.foot - foot.height
+    return joined(
+        paper.width,
+        paper.height,
+        [body.moved(paper.side, paper.top), foot.moved(paper.side, top)],
+    )
+
+
+def _group(head: str, width: float, blocks: Sequence[Drawing], *, aside: str = "") -> Group:
+    return Group(
+        tuple(blocks),
+        headed(head, width, aside=aside),
+        headed(f"{head}, CONTINUED", width, aside=aside),
+    )
 
 
 def _head(contents: TicketContents, width: float) -> Drawing:
-    return above(
-        paragraph("WORKSHOP TICKET", HEAD, width),
-        paragraph(contents.number, NUMBER, width),
-        paragraph(contents.title, TITLE, width),
-        paragraph(contents.client, BODY, width),
-        space(1.0),
-        ruled(width, RULE),
+    left = width - QR_SIDE - 4.0
+    at = contents.at
+    invented = "invented shop, for demonstration only" if contents.shop.is_invented else ""
+    shop = ", ".join(part for part in (contents.shop.name, invented) if part)
+    facts = " · ".join(
+        part for part in (contents.client, f"{at.day} {at:%B %Y}", contents.design.name) if part
+    )
+    words = above(
+        paragraph("WORKSHOP TICKET", HEAD, left),
+        space(1.2),
+        paragraph(contents.number, NUMBER, left),
+        paragraph(contents.title, TITLE, left),
+        paragraph(facts, BODY, left),
+        paragraph(shop, SMALL, left),
+        paragraph(contents.note, BODY, left),
+    )
+    code = qr_code(contents.number, QR_SIDE)
+    # The quiet zone may reach into the margin: the paper is white there too.
+    quiet = 3.0
+    return beside(
+        Drawing(width - QR_SIDE + quiet, words.height, words.shapes), code.moved(0, -quiet)
     )
 
 
-def _measured(contents: TicketContents, width: float) -> list[Drawing]:
-    said = contents.notation.said
-    lines = [paragraph("MEASURED TWICE", HEAD, width)]
-    for measured in contents.measured:
-        for reading in (measured.first, measured.second):
-            words = (
-                f"{said(reading.width)} × {said(reading.height)}, {reading.by}, "
-                f"{reading.at:%Y-%m-%d %H:%M}"
-            )
-            lines.append(paragraph(words, BODY, width))
-        agreed = measured.agreed
-        lines.append(
-            paragraph(f"agreed {said(agreed.width)} × {said(agreed.height)}", FIGURE, width)
-        )
-    return lines
+def _face(contents: TicketContents, width: float) -> Group:
+    facts = facts_block(contents, FACTS_WIDTH)
+    room = width - FACTS_WIDTH - 6.0
+    height = max(FACE_HEIGHT, facts.height)
+    face = face_drawing(contents.cuttable, contents.notation, (room, height))
+    padded = Drawing(room + 6.0, face.height, face.shapes)
+    return _group("FACE, SEEN FROM THE FRONT", width, [beside(padded, facts)])
 
 
-def _cuts(contents: TicketContents, width: float) -> list[Drawing]:
-    blocks = [paragraph(f"CUTS in {contents.notation.unit}", HEAD, width)]
-    for cut in cut_list(contents.cuttable, contents.samples):
-        blocks += [above(_cut(contents, cut, width), space(1.0), ruled(width, HAIR), space(1.0))]
-    return blocks
+def _sticks(contents: TicketContents, width: float) -> Group:
+    if contents.sticks is None:
+        return Group(())
+    kerf = contents.notation.said(contents.sticks.kerf_along)
+    aside = f"each cut takes {kerf} along the stick"
+    return _group("RAILS OUT OF STICKS", width, stick_blocks(contents, width), aside=aside)
 
 
-def _cut(contents: TicketContents, cut: Cut, width: float) -> Drawing:
-    box = Drawing(8.0, 4.0, (rectangle(0.4, 0.6, 3.4, 3.4),))
-    left = above(
-        paragraph(f"{cut.number}  {cut.part}", FIGURE, 50.0), paragraph(cut.sample, BODY, 50.0)
+def _section(contents: TicketContents, width: float) -> Group:
+    found = section_drawing(
+        contents.cuttable, contents.samples, contents.notation, (width, SECTION_HEIGHT)
     )
-    rest = width - 58.0
-    measures = []
-    for measure in cut.measures:
-        figures = " × ".join(contents.notation.figures(length) for length in measure.lengths)
-        second = " × ".join(contents.notation.second(length) for length in measure.lengths)
-        measures.append(
-            beside(
-                paragraph(measure.name, BODY, rest * 0.5),
-                above(
-                    paragraph(figures, FIGURE, rest * 0.5),
-                    paragraph(second.strip(" ×"), SMALL, rest * 0.5),
-                ),
-            )
-        )
-    return beside(box, left, above(*measures))
+    words = [f"right-hand side, {_times(found.enlarged)}"]
+    if found.is_broken:
+        words.append("level parts shortened at the breaks")
+    if found.is_plain:
+        words.append("the moulding's form is not known: only its sizes are true")
+    return _group("SECTION", width, [found.drawing], aside=", ".join(words))
+
+
+def _times(enlarged: float) -> str:
+    if enlarged == 1:
+        return "true size"
+    if enlarged > 1:
+        return f"{enlarged:g} times true size"
+    return f"1/{1 / enlarged:g} of true size"
+
+
+def _steps(contents: TicketContents, cuts: tuple[Cut, ...], width: float) -> Group:
+    steps = assembly(contents.cuttable, cuts, contents.notation, contents.weight)
+    return _group("PUTTING IT TOGETHER", width, step_blocks(steps, width))
+
+
+def _cautions(contents: TicketContents, width: float) -> Group:
+    sentences = [caution.sentence for caution in contents.cuttable.cautions]
+    blocks = [
+        above(listed([sentence], BODY, width, mark="!"), space(0.6)) for sentence in sentences
+    ]
+    return _group("CAUTIONS", width, blocks)
+
+
+def _sums(contents: TicketContents, cuts: tuple[Cut, ...], width: float) -> Group:
+    lines = sum_lines(cuts, contents.notation)
+    blocks = [sums_block(lines, width)] if lines else []
+    return _group("HOW THE FIGURES WERE REACHED", width, blocks)

@@ -12,9 +12,11 @@ from typing import Final
 from framing_palette.papers.font_files import text_width
 from framing_palette.papers.shapes import ABOVE_BASELINE, BELOW_BASELINE, Text
 
-_FRACTION: Final = re.compile(r"(?<![\d/.,-])(?:(?<=\d )|(?<!\d ))(\d{1,2})/(\d{1,2})(?![\d/])")
+_FRACTION: Final = re.compile(r"(?<![\d/.,-])(\d{1,2})/(\d{1,2})(?![\d/])")
 SMALL: Final = 0.68
 RISE: Final = 0.27
+# The space between a whole number and its fraction, as a share of a usual one.
+NARROW: Final = 0.6
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,8 +60,14 @@ def _placed(text: Text) -> Iterator[Run]:
 def _pieces(text: Text) -> Iterator[tuple[str, float, float]]:
     start = 0
     for match in _FRACTION.finditer(text.words):
-        if match.start() > start:
-            yield text.words[start : match.start()], text.size, 0.0
+        before = text.words[start : match.start()]
+        if before[-1:] == " " and before[-2:-1].isdigit():
+            yield before[:-1], text.size, 0.0
+            before, size = " ", text.size * NARROW
+        else:
+            size = text.size
+        if before:
+            yield before, size, 0.0
         small = text.size * SMALL
         yield match[1], small, text.size * RISE
         yield "/", text.size * 0.9, 0.0
