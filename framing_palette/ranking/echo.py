@@ -42,7 +42,7 @@ def closeness(kinship: Kinship, limits: Limits) -> Float64Array:
 
 
 def kinship_with_telling(kin: Kinship, subject: Subject) -> Float64Array:
-    """Return how surely each sample colour is of the family of a telling colour, 0..1, shape (s,).
+    """Return how surely each colour is of the family of each telling colour, 0..1, shape (s, m).
 
     A telling colour is strong and stands apart from the mean of the art. A darker or quieter
     member of its family repeats it as surely as the colour itself (principle 4).
@@ -50,4 +50,4 @@ def kinship_with_telling(kin: Kinship, subject: Subject) -> Float64Array:
     ratio = kin.chroma / np.maximum(kin.target_chroma, 1.0)
     lighter = bell(np.maximum(kin.lightness, 0.0), KIN_LIGHTER)
     degree = bell(kin.hue, KIN_HUE) * rise(ratio, *KIN_CHROMA) * lighter
-    return np.asarray((degree * subject.target_telling).max(axis=1))
+    return np.asarray(degree * subject.target_telling)

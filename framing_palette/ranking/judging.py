@@ -69,16 +69,16 @@ def qualities(measures: MeasureColumns, rule: Rule) -> Float64Array:
 def judge(measures: MeasureColumns, rule: Rule) -> JudgementColumns:
     """Return verdicts and scores.
 
-    A clash is any one fault at its limit: a failed match, colour stronger than the focus, or the
-    wrong white. Its score lies under the clash ceiling, all others above, so that no clash can be
-    ranked over a complement or a blend.
+    A clash is any one fault at its limit: a failed match, colour stronger than the focus, a strong
+    hue that the picture lacks, or the wrong white. Its score lies under the clash ceiling, all
+    others above, so that no clash can be ranked over a complement or a blend.
     """
     weights = np.array([getattr(rule.weights, name) for name in QUALITIES])
     merit = qualities(measures, rule) @ weights + rule.weights.base
     fault = _fault(measures, rule)
     blend = measures.separation_delta_e <= rule.limits.blend_delta_e
     clash = (fault >= rule.limits.clash) & ~blend
-    within = sigmoid(merit)
+    within = sigmoid(rule.score_slope * merit)
     ceiling = rule.clash_ceiling
     score = np.where(clash, ceiling * within, ceiling + (1.0 - ceiling) * within)
     return JudgementColumns(merit=merit, fault=fault, clash=clash, blend=blend, score=score)
@@ -87,4 +87,4 @@ def judge(measures: MeasureColumns, rule: Rule) -> JudgementColumns:
 def _fault(measures: MeasureColumns, rule: Rule) -> Float64Array:
     wrong_white = saturating(measures.warmth, rule.limits.warmth_limit)
     worst = np.maximum(measures.near_miss, measures.overpowering)
-    return np.maximum(worst, wrong_white)
+    return np.maximum(np.maximum(worst, measures.stray), wrong_white)

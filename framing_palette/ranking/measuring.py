@@ -34,6 +34,7 @@ class MeasureColumns:
     echo_target: NDArray[np.intp]
     echo_delta_e: Float64Array
     kin: Float64Array
+    kin_target: NDArray[np.intp]
     cover: Float64Array
     separation_delta_e: Float64Array
     separation_lightness: Float64Array
@@ -66,6 +67,7 @@ class _Kin:
     near_miss_target: NDArray[np.intp]
     stray: Float64Array
     telling: Float64Array
+    telling_target: NDArray[np.intp]
     cover: Float64Array
 
 
@@ -96,6 +98,7 @@ def measure(
         echo_target=targets,
         echo_delta_e=np.asarray(delta_e_2000(lab[lead], subject.target_lab[targets])),
         kin=columns.strongest(kin.telling),
+        kin_target=kin.telling_target[_leading_colour(columns, kin.telling)],
         cover=kin.cover,
         separation_delta_e=apart.delta_e,
         separation_lightness=apart.lightness,
@@ -128,6 +131,7 @@ def _kin(columns: SampleColumns, subject: Subject, limits: Limits) -> _Kin:
         near_miss_target=np.empty(count, dtype=np.intp),
         stray=np.empty(count),
         telling=np.empty(count),
+        telling_target=np.empty(count, dtype=np.intp),
         cover=np.empty(len(columns)),
     )
     level = strong_chroma(subject, limits)
@@ -144,7 +148,9 @@ def _kin(columns: SampleColumns, subject: Subject, limits: Limits) -> _Kin:
         kin.near_miss_target[rows] = missed.argmax(axis=1)
         kin.near_miss[rows] = missed.max(axis=1)
         kin.stray[rows] = stray(kinship, presence, level)
-        kin.telling[rows] = kinship_with_telling(kinship, subject)
+        telling = kinship_with_telling(kinship, subject)
+        kin.telling_target[rows] = telling.argmax(axis=1)
+        kin.telling[rows] = telling.max(axis=1)
         best = np.maximum.reduceat(close[:, whole], columns.start[samples] - rows.start, axis=0)
         kin.cover[samples] = best @ spread
     return kin

@@ -20,10 +20,13 @@ def hue_presence(kinship: Kinship, importance: Float64Array) -> Float64Array:
     """Return how surely the picture uses each sample colour's own hue, 0..1, shape (s,).
 
     It depends on the sample's hue, and falls but never rises with its chroma: a stronger colour
-    shows a difference in hue more.
+    shows a difference in hue more. The difference is taken as if the picture's colour were as
+    strong as the sample's.
     """
+    turn = np.sqrt(np.maximum(0.5 * (1.0 - kinship.angle_cos), 0.0))  # sine of half the angle
+    hue = 2.0 * kinship.chroma * turn / (1.0 + 0.015 * kinship.chroma)
     telling = rise(kinship.target_chroma, 6.0, 18.0) * np.minimum(1.0, importance / 0.6)
-    return np.asarray((bell(kinship.hue, SAME_HUE) * telling).max(axis=1))
+    return np.asarray((bell(hue, SAME_HUE) * telling).max(axis=1))
 
 
 def near_miss(

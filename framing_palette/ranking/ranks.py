@@ -11,14 +11,16 @@ from numpy.typing import NDArray
 
 from framing_palette.catalogue import Catalogue, Kind, Sample
 from framing_palette.colour import plain_name
-from framing_palette.picture import Findings, Role
+from framing_palette.picture import Findings
 from framing_palette.ranking.columns import SampleColumns, columns_of
 from framing_palette.ranking.judging import JudgementColumns, judge
 from framing_palette.ranking.measuring import MeasureColumns, measure
-from framing_palette.ranking.reasons import Facts, reasons, region_words
+from framing_palette.ranking.places import BESIDE, EDGE, focus_words, target_words
+from framing_palette.ranking.reasons import Facts, reasons
 from framing_palette.ranking.rule import HOUSE_RULE, Rule
 from framing_palette.ranking.subjects import ColourShare, Subject, Target, subject_of
 from framing_palette.ranking.verdicts import Measures, RankedSample
+from framing_palette.ranking.warmth import nearest_white
 from framing_palette.units import Length
 
 
@@ -28,23 +30,25 @@ class Ranking(Sequence[RankedSample]):
 
     Parameters
     ----------
+    findings
+        The reading of the picture.
     columns, subject, measures, judgement
-        What went in and what came of it, in the catalogue's order.
+        What was judged and what came of it, in the catalogue's order.
     rule
         The rule that judged.
     order
         Catalogue positions, best first.
-    focus, touched
-        How the focus and what the samples touch are spoken of.
+    touched
+        How what the samples touch is spoken of.
     """
 
+    findings: Findings
     columns: SampleColumns
     subject: Subject
     measures: MeasureColumns
     judgement: JudgementColumns
     rule: Rule
     order: NDArray[np.intp]
-    focus: str
     touched: str
 
     def __len__(self) -> int:
@@ -68,12 +72,11 @@ class Ranking(Sequence[RankedSample]):
     def at(self, index: int) -> RankedSample:
         """Return the ranked sample at a position of the catalogue."""
         found = self.measures_at(index)
-        facts = self._facts(index, found)
         return RankedSample(
             sample=self.columns.samples[index],
-            verdict=facts.verdict,
+            verdict=self.judgement.verdict(index),
             score=float(self.judgement.score[index]),
-            reasons=reasons(facts, self.rule),
+            reasons=reasons(self._facts(index, found), self.rule),
             measures=found,
         )
 
@@ -85,29 +88,52 @@ class Ranking(Sequence[RankedSample]):
         numbers = {name: _number(getattr(every, name)[index]) for name in _SAME_NAMES}
         return Measures(
             echo_region=echoed.region,
-            echo_name=self._named(echoed),
+            echo_name=self._name(echoed),
             echo_share=echoed.share,
             near_miss_region=missed.region,
-            near_miss_name=self._named(missed),
+            near_miss_name=self._name(missed),
             **numbers,
         )
 
     def _facts(self, index: int, found: Measures) -> Facts:
-        mean = self.columns.mean_lab[index]
-        echoed = self.subject.target_lab[int(self.measures.echo_target[index])]
+        every, mean = self.measures, self.columns.mean_lab[index]
+        echoed = self.subject.target_lab[int(every.echo_target[index])]
         return Facts(
-            verdict=self.judgement.verdict(index),
             measures=found,
             colour=plain_name(mean) if found.stray >= self.rule.limits.clash else "",
             light_gap=float(mean[0] - echoed[0]),
             chroma_gap=float(np.hypot(*mean[1:]) - np.hypot(*echoed[1:])),
-            warm_gap=float(mean[2] - self.subject.white_ab[1]),
-            focus=self.focus,
-            rim=self.touched,
+            cast=self._cast(index),
+            focus=self._focus,
+            touched=self.touched,
+            echo_place=self._place(int(every.echo_target[index])),
+            kin_place=self._place(int(every.kin_target[index])),
+            miss_place=self._place(int(every.near_miss_target[index])),
+            softness=float(self.columns.softness[index]),
         )
 
-    def _named(self, target: Target) -> str:
+    def _cast(self, index: int) -> tuple[float, float]:
+        """Return (a*, b*) of the sample's palest colour less the nearest white's."""
+        palest = max(colour.lab for colour in self.columns.samples[index].colours)
+        white = nearest_white(np.array([palest]), self.subject, self.rule.limits)[0]
+        return float(palest[1] - white[0]), float(palest[2] - white[1])
+
+    def _place(self, target: int) -> str:
+        if target not in self._places:
+            named = self.subject.targets[target]
+            self._places[target] = target_words(self.findings, named, self._name(named))
+        return self._places[target]
+
+    def _name(self, target: Target) -> str:
         return target.name or self._names[target.lab]
+
+    @cached_property
+    def _focus(self) -> str:
+        return focus_words(self.findings)
+
+    @cached_property
+    def _places(self) -> dict[int, str]:
+        return {}
 
     @cached_property
     def _names(self) -> dict[tuple[float, float, float], str]:
@@ -118,7 +144,8 @@ class Ranking(Sequence[RankedSample]):
 _SAME_NAMES = (
     "echo_delta_e", "separation_delta_e", "separation_lightness", "pull", "harmony", "texture",
     "chroma_excess", "warmth", "echo", "separation_chroma", "separation_hue", "vividness",
-    "brightness", "overpowering", "near_miss", "stray", "glitter", "softness",
+    "brightness", "overpowering", "near_miss", "stray", "glitter", "softness", "kin", "foil",
+    "cover",
 )  # fmt: skip
 
 
@@ -156,14 +183,14 @@ def ranking(
     measures = measure(columns, subject, rule.limits, width_mm)
     judgement = judge(measures, rule)
     return Ranking(
+        findings=findings,
         columns=columns,
         subject=subject,
         measures=measures,
         judgement=judgement,
         rule=rule,
         order=np.argsort(-judgement.score, kind="stable"),
-        focus=_focus_words(findings),
-        touched="the layer beside it" if touching else region_words("rim"),
+        touched=BESIDE if touching else EDGE,
     )
 
 
@@ -190,8 +217,3 @@ def rank(
 def _number(value: float) -> float:
     """Return a plain number; one and the same nan, so that equal rankings compare equal."""
     return nan if isnan(value) else float(value)
-
-
-def _focus_words(findings: Findings) -> str:
-    focus = findings.by_role(Role.FOCUS)
-    return region_words(focus[0].name) if focus else region_words("whole")

@@ -1,18 +1,29 @@
 """Reasons: two to four sentences from the measures that decided, to be said aloud.
 
 Every sentence has a form of its own with the limits that make it true; nothing else is ever said.
+Faults come first, then what the sample repeats, how it meets what it touches, and its strength.
 """
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from typing import Final
 
 from framing_palette.ranking.rule import Rule
-from framing_palette.ranking.verdicts import Measures, Verdict
+from framing_palette.ranking.verdicts import Measures
 
-ECHO_SAYS = 0.5  # from here on an echo is spoken of
-SAME_DELTA_E = 6.0  # ΔE00 within which a repeated colour is "the" colour
-SMALL_SHARE = 0.03  # shares under it are worth telling
-AT_MOST, AT_LEAST = 2, 4
+ECHO_SAYS: Final = 0.5  # from here on an echo is spoken of
+KIN_SAYS: Final = 0.5  # and a family
+FOIL_SAYS: Final = 0.5
+SAME_DELTA_E: Final = 6.0  # ΔE00 within which a repeated colour is "the" colour
+SMALL_SHARE: Final = 0.03  # shares under it are worth telling
+DEPTH_STEP: Final = 10.0  # L* difference from which two are apart by depth
+SEEN_STEP: Final = 4.0  # L* or C*ab difference from which one is darker or quieter
+BRIGHT_SAYS: Final = 0.5
+QUIET_VIVIDNESS, QUIET_BRIGHTNESS = 0.3, 0.1
+TEXTURE_SAYS: Final = 0.7
+SOFT_SAYS: Final = 0.85  # agreement of softness, both soft
+SOFT: Final = 0.6
+FEWEST, MOST = 2, 4
 
 
 @dataclass(frozen=True, slots=True)
@@ -21,115 +32,132 @@ class Facts:
 
     Parameters
     ----------
-    verdict
-        The sample's verdict.
     measures
-        Its measures.
+        The sample's measures.
     colour
-        Plain name of the sample's main colour.
+        Plain name of the sample's main colour; empty where no sentence needs it.
     light_gap, chroma_gap
         L* and C*ab of the sample less those of the colour it repeats.
-    warm_gap
-        b* of the sample less that of the picture's whites.
+    cast
+        (a*, b*) of the sample's palest colour less those of the picture's nearest white.
     focus
-        Name of the place where the eye should rest.
-    rim
-        Plain name of the main colour that the sample touches, and what it belongs to.
+        How the place where the eye should rest is spoken of.
+    touched
+        How what the sample touches is spoken of.
+    echo_place, kin_place, miss_place
+        How the colours repeated, related and missed are spoken of.
+    softness
+        Of the sample's surface, 0..1; nan when unknown.
     """
 
-    verdict: Verdict
     measures: Measures
     colour: str
     light_gap: float
     chroma_gap: float
-    warm_gap: float
+    cast: tuple[float, float]
     focus: str
-    rim: str
+    touched: str
+    echo_place: str
+    kin_place: str
+    miss_place: str
+    softness: float
 
 
 def reasons(facts: Facts, rule: Rule) -> tuple[str, ...]:
     """Return two to four short sentences, the most telling first."""
-    found = list(dict.fromkeys((*_faults(facts, rule), *_merits(facts, rule))))
-    if len(found) < AT_MOST:
-        found.append(_strength(facts))
-    return tuple(found[:AT_LEAST])
+    found = [*_faults(facts, rule), *_kinship(facts), *_meeting(facts, rule), *_strength(facts)]
+    if len(found) < FEWEST:
+        found.append(_pull(facts))
+    return tuple(found[:MOST])
 
 
 def _faults(facts: Facts, rule: Rule) -> Iterator[str]:
     measures, limit = facts.measures, rule.limits.clash
     if measures.near_miss >= limit:
-        target = _place(measures.near_miss_name, measures.near_miss_region)
-        yield f"Close to {target} but not the same hue: it looks like a match that failed."
+        yield (
+            f"Close to {facts.miss_place}, but another hue at much the same strength: "
+            "it looks like a match that failed."
+        )
     if measures.overpowering >= limit:
         yield f"Stronger in colour than {facts.focus}: the eye goes to the border first."
     if measures.warmth >= rule.limits.warmth_limit:
-        how = "Yellower" if facts.warm_gap > 0 else "Colder"
-        yield f"{how} than the whites of the picture."
+        yield f"{_cast(*facts.cast)} than the whites of the picture."
     if measures.stray >= limit:
         yield f"Its {facts.colour} is a strong hue that the picture does not use."
 
 
-def _merits(facts: Facts, rule: Rule) -> Iterator[str]:
+def _cast(a: float, b: float) -> str:
+    if abs(b) >= abs(a):
+        return "Yellower" if b > 0 else "Colder"
+    return "Pinker" if a > 0 else "Greener"
+
+
+def _kinship(facts: Facts) -> Iterator[str]:
     measures = facts.measures
     if measures.echo >= ECHO_SAYS:
         yield _echo(facts)
+    elif measures.kin >= KIN_SAYS:
+        yield f"Of one family with {facts.kin_place}."
+    elif measures.foil >= FOIL_SAYS:
+        how = "lighter" if measures.separation_lightness > 0 else "darker"
+        yield f"A plain neutral, clearly {how} than {facts.touched}."
     else:
         yield "Repeats no colour of the picture closely."
-    yield _edge(facts, rule)
-    if measures.brightness >= 0.5:
-        yield f"Brighter than {facts.focus}."
-    elif measures.vividness < 0.25 and measures.brightness < 0.1:
-        yield f"Quieter than {facts.focus}: the eye goes to the picture first."
 
 
 def _echo(facts: Facts) -> str:
     measures = facts.measures
-    target = _place(measures.echo_name, measures.echo_region)
     small = ""
     if measures.echo_share < SMALL_SHARE:
-        small = f", which is only {_percent(measures.echo_share)} of the picture"
+        small = f", which is only {percent(measures.echo_share)} of the picture"
     if measures.echo_delta_e <= SAME_DELTA_E:
-        return f"Repeats {target}{small}."
-    return f"A {_version(facts)} version of {target}{small}."
+        return f"Repeats {facts.echo_place}{small}."
+    return f"{_version(facts)} {facts.echo_place}{small}."
 
 
 def _version(facts: Facts) -> str:
     words = []
-    if abs(facts.light_gap) >= 4.0:
+    if abs(facts.light_gap) >= SEEN_STEP:
         words.append("lighter" if facts.light_gap > 0 else "darker")
-    if abs(facts.chroma_gap) >= 4.0:
+    if abs(facts.chroma_gap) >= SEEN_STEP:
         words.append("stronger" if facts.chroma_gap > 0 else "quieter")
-    return ", ".join(words) or "close"
+    return f"A {' and '.join(words)} version of" if words else "Near to"
 
 
-def _edge(facts: Facts, rule: Rule) -> str:
+def _meeting(facts: Facts, rule: Rule) -> Iterator[str]:
     measures = facts.measures
     if measures.separation_delta_e <= rule.limits.blend_delta_e:
-        return f"Settles into {facts.rim}."
-    how = "lighter" if measures.separation_lightness > 0 else "darker"
-    if abs(measures.separation_lightness) >= 10.0:
-        return f"Stands apart from {facts.rim}, {how}."
-    return f"Stands apart from {facts.rim} by colour more than by depth."
+        yield f"Settles into {facts.touched}."
+    elif abs(measures.separation_lightness) < DEPTH_STEP:
+        yield f"Stands apart from {facts.touched} by colour more than by depth."
+    elif measures.foil < FOIL_SAYS or measures.echo >= ECHO_SAYS or measures.kin >= KIN_SAYS:
+        how = "lighter" if measures.separation_lightness > 0 else "darker"
+        yield f"Stands apart from {facts.touched}: it is {how}."
 
 
-def _strength(facts: Facts) -> str:
-    if facts.measures.pull > 1.0:
-        return f"Stands out from the picture more than {facts.focus} does."
-    return f"Stands out from the picture less than {facts.focus} does."
+def _strength(facts: Facts) -> Iterator[str]:
+    measures = facts.measures
+    if measures.brightness >= BRIGHT_SAYS:
+        yield f"Brighter than {facts.focus}."
+    elif measures.vividness < QUIET_VIVIDNESS and measures.brightness < QUIET_BRIGHTNESS:
+        if measures.pull <= 1.0:
+            yield f"Quieter than {facts.focus}: the eye goes to the picture first."
+        else:
+            yield f"Quiet in colour beside {facts.focus}."
+    if measures.texture >= TEXTURE_SAYS:
+        yield "Its surface is about as fine and as lively as the picture's."
+    elif measures.softness >= SOFT_SAYS and facts.softness >= SOFT:
+        yield "A soft surface for a soft subject."
 
 
-def _place(name: str, region: str) -> str:
-    if region == "accent":
-        return f"the {name} accent"
-    return f"the {name} of {region_words(region)}"
+def _pull(facts: Facts) -> str:
+    how = "more" if facts.measures.pull > 1.0 else "less"
+    return f"Stands out from the picture {how} than {facts.focus} does."
 
 
-def region_words(region: str) -> str:
-    """Return how a region is spoken of: "the boat", "the picture's edge", "the picture"."""
-    known = {"rim": "the picture's edge", "whole": "the picture", "": "the picture"}
-    return known.get(region, f"the {region}")
-
-
-def _percent(share: float) -> str:
-    percent = 100.0 * share
-    return f"{percent:.0f} %" if percent >= 0.95 else f"{max(percent, 0.1):.1f} %"
+def percent(share: float) -> str:
+    """Return a share as people say it: whole percents, tenths under one."""
+    hundredths = 100.0 * share
+    if hundredths < 0.05:
+        return "less than 0.1 %"
+    return f"{hundredths:.0f} %" if hundredths >= 0.95 else f"{hundredths:.1f} %"

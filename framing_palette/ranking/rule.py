@@ -85,7 +85,7 @@ class Weights:
     near_miss: float = -2.5
     stray: float = -2.0
     glitter: float = -1.2
-    base: float = -1.5
+    base: float = -2.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,6 +95,7 @@ class Rule:
     limits: Limits = field(default_factory=Limits)
     weights: Weights = field(default_factory=Weights)
     clash_ceiling: float = 0.35  # scores of clashes lie below, all others above
+    score_slope: float = 0.7  # how fast the score follows the merit
 
 
 HOUSE_RULE = Rule()

@@ -9,7 +9,7 @@ import numpy as np
 
 from framing_palette.arrays import Float64Array
 from framing_palette.colour import delta_e_2000
-from framing_palette.picture import Findings, PaletteColour, RegionFinding, Role, Texture
+from framing_palette.picture import Findings, RegionFinding, Role, Texture
 from framing_palette.ranking.ramps import rise
 
 Lab = tuple[float, float, float]
@@ -30,6 +30,8 @@ WHITE_LIGHTNESS = (62.0, 85.0)  # L* between which a quiet colour becomes a whit
 TONED_SHARE = (0.8, 1.0)  # shares of quiet colours between which a picture becomes a toned one
 TONED_COUNTS, GUESS_COUNTS = 0.3, 0.04  # weights of greys in a toned picture, and of the guess
 PAPER_WHITE_AB = (0.3, 3.0)  # a natural paper white, the guess when the art shows no white
+HARD_STEP_L, HARD_STEP_AB = 25.0, 40.0  # standard deviations of L* and (a*, b*) of a crisp subject
+HARD_CONTRAST = 8.0  # L* contrast in fine octaves of a crisp subject
 LEAST_STRENGTH = 3.0  # ΔE00; a focus weaker than this cannot be told from its surroundings
 
 
@@ -137,7 +139,7 @@ def subject_of(findings: Findings, touching: Sequence[ColourShare] | None = None
         art_chroma=findings.chroma_range[1],
         white_ab=white_ab,
         white_trust=white_trust,
-        softness=_softness(findings),
+        softness=_softness(levels, focus[0].texture),
         texture=focus[0].texture,
     )
 
@@ -197,21 +199,15 @@ def _white(lab: Float64Array, share: Float64Array) -> tuple[tuple[float, float],
     return (float(cast[0]), float(cast[1])), shown / (shown + GUESS_COUNTS)
 
 
-def _softness(findings: Findings) -> float:
-    """Return how soft the subject is: low contrast in lightness and in its fine texture."""
-    low, high = findings.lightness_range
-    broad = 1.0 - min(1.0, max(0.0, (high - low) / 90.0))
-    bands = [band for band in findings.whole.texture.lightness_contrast[:3] if not isnan(band)]
+def _softness(levels: Sequence[tuple[Lab, float]], texture: Texture) -> float:
+    """Return how soft the subject is: quiet steps among its colours, and in its fine texture."""
+    lab, share = np.array([lab for lab, _ in levels]), np.array([part for _, part in levels])
+    share = share / share.sum()
+    spread = np.sqrt(share @ (lab - share @ lab) ** 2)
+    steps = float(np.hypot(spread[0] / HARD_STEP_L, np.hypot(*spread[1:]) / HARD_STEP_AB))
+    broad = 1.0 - min(1.0, steps)
+    bands = [band for band in texture.lightness_contrast[:3] if not isnan(band)]
     if not bands:
         return broad
-    fine = 1.0 - min(1.0, sum(bands) / len(bands) / 8.0)
+    fine = 1.0 - min(1.0, sum(bands) / len(bands) / HARD_CONTRAST)
     return 0.6 * broad + 0.4 * fine
-
-
-def named(colour: PaletteColour | Target) -> str:
-    """Return the plain name of a colour of the picture."""
-    if colour.name:
-        return colour.name
-    from framing_palette.colour import plain_name
-
-    return plain_name(np.array(colour.lab))

@@ -51,6 +51,12 @@ class Measures:
         Which colour is missed.
     softness
         Agreement of the surface with the subject, 0..1, 0.5 when unknown.
+    kin
+        How surely it is of the family of one of the picture's telling colours, 0..1.
+    foil
+        How far it is a plain neutral that stands clear of what it touches, 0..1.
+    cover
+        How much of the picture's palette it repeats, 0..1.
     """
 
     echo_delta_e: float
@@ -76,6 +82,9 @@ class Measures:
     stray: float = 0.0
     glitter: float = 0.0
     softness: float = 0.5
+    kin: float = 0.0
+    foil: float = 0.0
+    cover: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)

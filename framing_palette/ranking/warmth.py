@@ -16,13 +16,23 @@ def warmth_mismatch(lab: Float64Array, subject: Subject, limits: Limits) -> Floa
     a pale pink which the picture uses is no wrong white. Zero for colours that are not pale; halved
     where the picture shows no white to compare with.
     """
+    gap = _held(lab, subject, limits) - nearest_white(lab, subject, limits)
+    sure = 0.5 + 0.5 * subject.white_trust
+    pale = rise(lab[:, 0], limits.pale_lightness - 10.0, limits.pale_lightness)
+    return np.asarray(sure * np.hypot(gap[:, 0], gap[:, 1]) * pale)
+
+
+def nearest_white(lab: Float64Array, subject: Subject, limits: Limits) -> Float64Array:
+    """Return (a*, b*) of the white or light colour of the picture nearest to each, shape (k, 2)."""
     light = subject.art_lab[subject.art_lab[:, 0] > limits.pale_lightness - 10.0][:, 1:]
     whites = np.vstack([np.array([subject.white_ab]), light])
+    gap = _held(lab, subject, limits)[:, None, :] - whites[None, :, :]
+    nearest = np.hypot(gap[..., 0], gap[..., 1]).argmin(axis=1)
+    return np.asarray(whites[nearest])
+
+
+def _held(lab: Float64Array, subject: Subject, limits: Limits) -> Float64Array:
+    """Return (a*, b*) with no more chroma than a border may have: overpowering tells the rest."""
     chroma = np.hypot(lab[:, 1], lab[:, 2])
-    most = bearable_chroma(subject, limits)  # what goes beyond is told by overpowering
-    held = lab[:, 1:] * np.minimum(1.0, most / np.maximum(chroma, most))[:, None]
-    gap = held[:, None, :] - whites[None, :, :]
-    distance = np.hypot(gap[..., 0], gap[..., 1]).min(axis=1)
-    return np.asarray(
-        distance * rise(lab[:, 0], limits.pale_lightness - 10.0, limits.pale_lightness)
-    )
+    most = bearable_chroma(subject, limits)
+    return np.asarray(lab[:, 1:] * (most / np.maximum(chroma, most))[:, None])
