@@ -1,4 +1,4 @@
-"""Make the invented catalogue again: `python catalog/generate.py`.
+"""Make the invented catalogue again: `python catalog/generate.py`, or `--measure` its textures.
 
 Needs numpy, scipy, pillow and colour-science. The same tables give the same files; nothing here is
 read by the program itself.
@@ -77,6 +77,15 @@ def whole_shares(shares: list[float]) -> list[float]:
     return rounded
 
 
+def measure() -> None:
+    """Measure the texture pictures that lie in the folder."""
+    catalogue, problems = read_catalogue_folder(HERE)
+    surfaces, unmeasured = measure_surfaces(catalogue)
+    write_surface_table(HERE / "textures.csv", surfaces)
+    for problem in (*problems, *unmeasured):
+        print(problem, file=sys.stderr)
+
+
 def main() -> None:
     """Draw everything and write the folder."""
     (HERE / "textures").mkdir(exist_ok=True)
@@ -107,11 +116,7 @@ def main() -> None:
     write_csv("spectra.csv", ("code", "colour", *nanometres), reflectances)
     write_csv("profiles.csv", ("code", "order", "x_mm", "height_mm"), sections)
     package.write(HERE / "datapackage.json")
-    catalogue, problems = read_catalogue_folder(HERE)
-    surfaces, unmeasured = measure_surfaces(catalogue)
-    write_surface_table(HERE / "textures.csv", surfaces)
-    for problem in (*problems, *unmeasured):
-        print(problem, file=sys.stderr)
+    measure()
     total = sum(path.stat().st_size for path in (HERE / "textures").glob("*.png"))
     print(
         f"{len(samples)} samples, {len(colours)} colours, textures {total / 1e6:.2f} MB",
@@ -120,4 +125,4 @@ def main() -> None:
 
 
 if __name__ == "__main__":
-    main()
+    measure() if "--measure" in sys.argv else main()

@@ -2,6 +2,7 @@
 
 import math
 import re
+import sys
 from collections.abc import Sequence
 from dataclasses import dataclass
 from decimal import Decimal, InvalidOperation
@@ -46,6 +47,10 @@ class RowReader:
         """Return the cell as text; empty when it is not there."""
         return unguarded(self.row.cells.get(column, ""))
 
+    def common_text(self, column: str) -> str:
+        """Return text that many rows share, kept in the memory once."""
+        return sys.intern(self.text(column))
+
     def code(self, column: str = "code") -> str:
         """Return the code of a sample, or an empty text when it cannot be one."""
         code = self.text(column)
@@ -53,7 +58,7 @@ class RowReader:
         if reason:
             self.tell(column, reason)
             return ""
-        return code
+        return sys.intern(code)
 
     def number(
         self, column: str, *, least: float = -math.inf, most: float = math.inf
@@ -70,18 +75,30 @@ class RowReader:
             value = None
         return value
 
+    def numbers(self, columns: Sequence[str]) -> list[float] | None:
+        """Return many cells as numbers, or None when one of them is empty or bad, which is told."""
+        cells = self.row.cells
+        values = [_number(cells.get(column, "")) for column in columns]
+        if any(value is None for value in values):
+            values = [self.number(column) for column in columns]
+        for column, value in zip(columns, values, strict=True):
+            if value is None:
+                if not cells.get(column, ""):
+                    self.tell(column, "the cell is empty, but all of these columns are needed")
+                return None
+        return [value for value in values if value is not None]
+
     def length(self, column: str) -> Length | None:
         """Return the cell as a length, bare numbers being millimetres; None when empty or bad."""
         text = self._figures(column)
         if not text:
             return None
-        value = _length(text)
+        value, is_possible = _length(text)
         if value is None:
             self.tell(column, f'"{text}" is not a length; write millimetres such as 32.5')
-        elif not 0 <= value.mm <= LONGEST_MM:
+        elif not is_possible:
             self.tell(column, f"{text} is outside 0 to {LONGEST_MM} mm")
-            value = None
-        return value
+        return value if is_possible else None
 
     def price(self, column: str) -> Decimal | None:
         """Return the cell as an exact amount, not negative; None when empty or bad."""
@@ -133,6 +150,7 @@ class RowReader:
         return ""
 
 
+@lru_cache(maxsize=8192)
 def why_not_a_code(code: str) -> str:
     """Return why a text cannot be a sample's code, or an empty text when it can.
 
@@ -182,19 +200,23 @@ def joined_tags(tags: Sequence[str]) -> str:
     return ";".join(tags)
 
 
+@lru_cache(maxsize=8192)
 def split_tags(text: str) -> tuple[str, ...]:
     """Return the tags of one cell, empty ones left out."""
     return tuple(tag for part in text.split(";") if (tag := part.strip()))
 
 
 @lru_cache(maxsize=8192)
-def _length(text: str) -> Length | None:
+def _length(text: str) -> tuple[Length | None, bool]:
+    """Return a written length, and whether anything in a shop can have it."""
     try:
-        return Length.mm_of(text)
+        length = Length.mm_of(text)
     except (LengthError, FieldError):
-        return None
+        return None, False
+    return length, 0 <= length.mm <= LONGEST_MM
 
 
+@lru_cache(maxsize=65536)
 def _number(text: str) -> float | None:
     try:
         value = float(text)

@@ -5,6 +5,7 @@ References
 Frictionless Data, Tabular Data Package specification, version 1: https://specs.frictionlessdata.io
 """
 
+import re
 from collections.abc import Collection
 from typing import Any
 
@@ -17,6 +18,7 @@ from framing_palette.catalogue.palette_rows import (
 from framing_palette.catalogue.sample_rows import SAMPLE_COLUMNS
 from framing_palette.catalogue.samples import Finish, Kind, PriceBasis, Surface
 from framing_palette.catalogue.surfaces import SURFACE_COLUMNS
+from framing_palette.catalogue.texture_numbers import texture_names
 
 Field = dict[str, Any]
 
@@ -48,6 +50,7 @@ _MEANING = {
     "regularity": "0 random, 1 repeating",
     "sparkle": "share of points far lighter than what lies round them",
     "mm_per_px": "scale at which it was measured",
+    "mean_lightness": "mean L* of the picture",
     "in_stock": "true when it lies in the rack",
     "conservation": "what the maker claims, in plain words",
     "collection": "the family it belongs to",
@@ -73,22 +76,7 @@ _OPTIONAL = (
     ("profiles", PROFILE_COLUMNS, "code order"),
     ("textures", SURFACE_COLUMNS, "texture mm_per_px"),
 )
-_NUMBERS = frozenset(
-    [
-        "L",
-        "a",
-        "b",
-        "share",
-        "price",
-        "density_kg_m3",
-        "texture_mm_per_px",
-        "direction_deg",
-        "direction_strength",
-        "regularity",
-        "sparkle",
-        "mm_per_px",
-    ]
-)
+_NUMBERS = frozenset({"L", "a", "b", "share", "price", "density_kg_m3", "texture_mm_per_px"})
 _REQUIRED = frozenset({"code", "name", "kind", "L", "a", "b"})
 _UNITS = {
     "density_kg_m3": "kg/m3",
@@ -152,9 +140,7 @@ def _field(column: str) -> Field:
         limits = {"minimum": 0, "maximum": 1.2}
         return _described(column, "number", meaning, unit="1", constraints=limits)
     if column in SURFACE_COLUMNS and column not in _MEANING:
-        what, band = column.split("_")
-        meaning = f"deviation of {what} at a wavelength of {band.removesuffix('mm')} mm"
-        return _described(column, "number", meaning, unit="CIELAB", constraints={"minimum": 0})
+        return _described(column, "number", _measure_meaning(column), unit="", constraints={})
     constraints: dict[str, Any] = {"required": True} if column in _REQUIRED else {}
     kind, unit = _type_of(column), _UNITS.get(column, "mm" if column.endswith("_mm") else "")
     if kind == "number" and (unit or column == "L"):
@@ -164,12 +150,23 @@ def _field(column: str) -> Field:
     return _described(column, kind, _MEANING[column], unit=unit, constraints=constraints)
 
 
+def _measure_meaning(column: str) -> str:
+    """Return what a measure by octave of wavelength is, from its name."""
+    measure, band, *count = re.split(r"_([\d.]+mm)", column)
+    meaning = measure.replace("_", " ")
+    if band:
+        meaning += f" at a wavelength of {band.removesuffix('mm')} mm"
+    return f"{meaning}, no. {count[0].strip('_')}" if any(count) else meaning
+
+
 def _type_of(column: str) -> str:
     if column in {"in_stock", "relief"}:
         return "boolean"
     if column in {"colour", "order"}:
         return "integer"
-    return "number" if column in _NUMBERS or column.endswith("_mm") else "string"
+    if column in _NUMBERS or column in texture_names() or column.endswith("_mm"):
+        return "number"
+    return "string"
 
 
 def _described(name: str, kind: str, meaning: str, *, unit: str, constraints: Field) -> Field:

@@ -2,9 +2,10 @@
 
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from itertools import pairwise
 
-from framing_palette.catalogue.cells import RowReader, number_text
+from framing_palette.catalogue.cells import LONGEST_MM, RowReader, number_text
 from framing_palette.catalogue.samples import Lab, Profile, Sample, SampleColour
 from framing_palette.catalogue.table_files import guarded
 
@@ -110,14 +111,9 @@ def read_spectrum_row(row: RowReader) -> SpectrumRow | None:
     before = row.problems.count
     code = row.code()
     colour = row.number("colour", least=1, most=1000)
-    values = [row.number(column) for column in WAVELENGTH_COLUMNS]
-    if row.problems.count > before:
+    known = row.numbers(WAVELENGTH_COLUMNS)
+    if row.problems.count > before or known is None:
         return None
-    if any(value is None for value in values):
-        empty = next(c for c, v in zip(WAVELENGTH_COLUMNS, values, strict=True) if v is None)
-        row.tell(empty, "the cell is empty but a spectrum needs all 36 values")
-        return None
-    known = [value for value in values if value is not None]
     reason = why_not_a_reflectance(known)
     if reason:
         column = WAVELENGTH_COLUMNS[known.index(max(known) if max(known) > 1 else min(known))]
@@ -141,14 +137,14 @@ def read_point_row(row: RowReader) -> PointRow | None:
     """Return one point of a cross-section, or None when a cell is bad or missing."""
     before = row.problems.count
     code, order = row.code(), row.number("order")
-    x, height = row.length("x_mm"), row.length("height_mm")
+    x, height = (row.number(c, least=0, most=LONGEST_MM) for c in ("x_mm", "height_mm"))
     if row.problems.count > before:
         return None
     if x is None or height is None:
         row.tell("x_mm" if x is None else "height_mm", "the cell is empty")
         return None
     place = float(row.row.number) if order is None else order
-    return PointRow(code, place, (x.as_float_mm(), height.as_float_mm()), row.row.number)
+    return PointRow(code, place, (x, height), row.row.number)
 
 
 def profile_of(points: Iterable[PointRow]) -> tuple[Profile | None, str]:
@@ -158,7 +154,13 @@ def profile_of(points: Iterable[PointRow]) -> tuple[Profile | None, str]:
         return None, "a cross-section needs two points or more"
     if any(right[0] < left[0] for left, right in pairwise(line)):
         return None, "x_mm goes back; number the points from the sight edge outward"
-    return Profile(tuple(line)), ""
+    return _shared_profile(tuple(line)), ""
+
+
+@lru_cache(maxsize=4096)
+def _shared_profile(points: tuple[tuple[float, float], ...]) -> Profile:
+    """Return the cross-section; samples that differ in finish alone share one."""
+    return Profile(points)
 
 
 def colour_cells(sample: Sample) -> Iterator[tuple[str, ...]]:

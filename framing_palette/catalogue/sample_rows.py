@@ -55,7 +55,7 @@ def read_sample_row(row: RowReader) -> Sample | None:
         **{name: row.length(column) for column, name in _LENGTHS.items()},
         "surface": row.word("surface", Surface),
         "finish": row.word("finish", Finish),
-        "material": row.text("material"),
+        "material": row.common_text("material"),
         "density_kg_m3": row.number("density_kg_m3", least=1, most=30_000),
         "texture_file": _texture_name(row),
         "texture_mm_per_px": row.number("texture_mm_per_px", least=1e-4, most=100),
@@ -63,8 +63,8 @@ def read_sample_row(row: RowReader) -> Sample | None:
         "price_per": row.word("price_per", PriceBasis),
         "in_stock": row.truth("in_stock"),
         "join": _join(row),
-        "conservation": row.text("conservation"),
-        "collection": row.text("collection"),
+        "conservation": row.common_text("conservation"),
+        "collection": row.common_text("collection"),
         "tags": split_tags(row.text("tags")),
     }
     _check_rabbet(row, facts)

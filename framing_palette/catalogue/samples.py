@@ -1,5 +1,7 @@
 """Samples: one catalogue item each, with its colours, surface, cross-section and price."""
 
+from abc import abstractmethod
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 from decimal import Decimal
 from difflib import get_close_matches
@@ -154,21 +156,37 @@ class Sample:
         return (sums[0], sums[1], sums[2])
 
 
+class SampleSequence(Sequence[Sample]):
+    """Samples that know their codes without being made one by one."""
+
+    @property
+    @abstractmethod
+    def codes(self) -> Sequence[str]:
+        """All codes in order."""
+
+
 @dataclass(frozen=True)
 class Catalogue:
     """Samples in the order of their file, found by code.
+
+    ``samples`` is a tuple, or for a large catalogue a sequence that makes each sample when it is
+    looked at: go through it once, or take what is needed by place or code.
 
     ``textures_dir`` is the folder that ``Sample.texture_file`` is relative to, as text; empty when
     the catalogue has no textures.
     """
 
-    samples: tuple[Sample, ...]
+    samples: Sequence[Sample]
     textures_dir: str = ""
     name: str = field(default="")
 
     @cached_property
-    def _by_code(self) -> dict[str, Sample]:
-        return {sample.code: sample for sample in self.samples}
+    def _place_of(self) -> dict[str, int]:
+        if isinstance(self.samples, SampleSequence):
+            codes = self.samples.codes
+        else:
+            codes = [sample.code for sample in self.samples]
+        return {code: place for place, code in enumerate(codes)}
 
     def __getitem__(self, code: str) -> Sample:
         """Return the sample of that code.
@@ -179,14 +197,14 @@ class Catalogue:
             When there is none; the message names the nearest codes.
         """
         try:
-            return self._by_code[code]
+            return self.samples[self._place_of[code]]
         except KeyError:
-            near = get_close_matches(code, self._by_code, n=3)
+            near = get_close_matches(code, self._place_of, n=3)
             raise UnknownSampleError(code, near=near) from None
 
     def __contains__(self, code: object) -> bool:
         """Tell whether a code is in the catalogue."""
-        return code in self._by_code
+        return code in self._place_of
 
     def __len__(self) -> int:
         """Return the number of samples."""

@@ -10,23 +10,18 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from framing_palette.arrays import Float64Array
-from framing_palette.catalogue.cells import RowReader, number_text
+from framing_palette.catalogue.cells import RowReader
 from framing_palette.catalogue.samples import Sample
 from framing_palette.catalogue.table_files import guarded
-from framing_palette.colour import lab_d50_to_srgb, srgb_to_lab_d50
-from framing_palette.picture import BANDS_MM, Texture, texture_from_vector, texture_vector
-
-_BANDS = tuple(f"{band:g}mm" for band in BANDS_MM)
-_MEASURES = (
-    *(f"lightness_{band}" for band in _BANDS),
-    *(f"chroma_{band}" for band in _BANDS),
-    "direction_deg",
-    "direction_strength",
-    "regularity",
-    "sparkle",
-    "mm_per_px",
+from framing_palette.catalogue.texture_numbers import (
+    texture_from_numbers,
+    texture_names,
+    texture_numbers,
 )
-SURFACE_COLUMNS = ("texture", "relief", "checksum", *_MEASURES)
+from framing_palette.colour import lab_d50_to_srgb, srgb_to_lab_d50
+from framing_palette.picture import Texture
+
+SURFACE_COLUMNS = ("texture", "relief", "checksum", *texture_names())
 GREY_SRGB = 128 / 255
 _STEP = 0.02
 
@@ -56,20 +51,18 @@ class MeasuredSurface:
 def read_surface_row(row: RowReader) -> MeasuredSurface | None:
     """Return one row of textures.csv, or None when a cell is bad."""
     before = row.problems.count
-    values = [row.number(column) for column in _MEASURES]
+    values = [row.number(column) for column in texture_names()]
     is_relief = row.truth("relief")
     if row.problems.count > before:
         return None
     vector = [float("nan") if value is None else value for value in values]
     name, checksum = row.text("texture"), row.text("checksum").lower()
-    return MeasuredSurface(name, bool(is_relief), checksum, texture_from_vector(vector))
+    return MeasuredSurface(name, bool(is_relief), checksum, texture_from_numbers(vector))
 
 
 def surface_cells(surface: MeasuredSurface) -> tuple[str, ...]:
     """Return a surface as the cells of SURFACE_COLUMNS."""
-    figures = (
-        "" if np.isnan(x) else number_text(float(x)) for x in texture_vector(surface.texture)
-    )
+    figures = ("" if np.isnan(x) else f"{x:.6g}" for x in texture_numbers(surface.texture))
     relief = "true" if surface.is_relief else "false"
     return (guarded(surface.texture_file), relief, surface.checksum, *figures)
 
@@ -107,6 +100,7 @@ def texture_in_colour(grey: Texture, lab: tuple[float, float, float]) -> Texture
         grey,
         lightness_contrast=tuple(c * per_lightness for c in grey.lightness_contrast),
         chroma_contrast=tuple(c * per_chroma for c in grey.lightness_contrast),
+        mean_lightness=lab[0],
     )
 
 

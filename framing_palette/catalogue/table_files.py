@@ -194,7 +194,7 @@ def _rows(
     *,
     decimal_comma: bool,
 ) -> Iterator[TableRow]:
-    number = 1
+    number, width = 1, len(header)
     while True:
         number += 1
         try:
@@ -209,13 +209,13 @@ def _rows(
             raise CatalogueError(
                 path, problem=f"has more than {MOST_ROWS} rows", todo="split the catalogue"
             )
-        if not any(cell.strip() for cell in cells):
+        texts = [cell.strip() for cell in cells]
+        if not any(texts):
             continue
-        if len(cells) > len(header) and any(cell.strip() for cell in cells[len(header) :]):
-            reason = f"has {len(cells)} cells but the header names {len(header)} columns"
+        if len(texts) > width and any(texts[width:]):
+            reason = f"has {len(cells)} cells but the header names {width} columns"
             problems.add(CellProblem(path.name, number, "", f"{reason}; quote cells with commas"))
             continue
-        texts = (cell.strip() for cell in cells)
         yield TableRow(number, dict(zip(header, texts, strict=False)), decimal_comma)
 
 

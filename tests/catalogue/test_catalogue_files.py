@@ -233,7 +233,7 @@ SPECTRUM_HEADER = ",".join(["code", "colour", *(f"nm{nm}" for nm in range(380, 7
         ("55", "not per cent"),
         ("1.5", "over 100 %"),
         ("-0.1", "negative"),
-        ("", "needs all 36"),
+        ("", "all of these columns are needed"),
         ("x", "not a number"),
     ],
 )

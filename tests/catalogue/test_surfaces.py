@@ -16,9 +16,14 @@ from framing_palette.catalogue.surface_files import (
     write_surface_table,
 )
 from framing_palette.catalogue.surfaces import MeasuredSurface, texture_in_colour, wear
+from framing_palette.catalogue.texture_numbers import (
+    texture_from_numbers,
+    texture_names,
+    texture_numbers,
+)
 from framing_palette.colour import lab_d50_to_srgb, srgb_u8_to_lab_d50
 from framing_palette.errors import CatalogueError
-from framing_palette.picture import measure_texture
+from framing_palette.picture import Texture, measure_texture
 
 from .folders import errors, notices, write_folder
 
@@ -54,7 +59,11 @@ def test_surfaces_measured_and_written_come_back_with_the_samples(folder: Path) 
     write_surface_table(folder / "textures.csv", surfaces)
     catalogue, problems = read_catalogue_folder(folder)
     assert problems == ()
-    assert repr(catalogue["B2"].texture) == repr(surfaces[1].texture)
+    found = catalogue["B2"].texture
+    assert found is not None
+    assert texture_numbers(found) == pytest.approx(
+        texture_numbers(surfaces[1].texture), rel=1e-5, nan_ok=True
+    )
     assert catalogue["A1"].texture is not None
 
 
@@ -121,3 +130,16 @@ def test_a_huge_texture_is_refused(tmp_path: Path, monkeypatch: pytest.MonkeyPat
 def test_the_checksum_follows_the_content(tmp_path: Path) -> None:
     (tmp_path / "a").write_bytes(b"123456789")
     assert checksum_of(tmp_path / "a") == "cbf43926"  # the published check value of CRC-32
+
+
+def test_a_texture_as_numbers_comes_back_whole_and_every_number_has_its_name(
+    folder: Path,
+) -> None:
+    texture = measure_surface_file(folder / "textures" / "paint.png", 0.2).texture
+    numbers = texture_numbers(texture)
+    assert repr(texture_from_numbers(numbers)) == repr(texture)
+    assert len(set(texture_names())) == len(numbers)
+    assert numbers[texture_names().index("sparkle")] == texture.sparkle
+    assert numbers[texture_names().index("lightness_contrast_2mm")] == texture.lightness_contrast[2]
+    unknown = Texture()
+    assert texture_from_numbers(texture_numbers(unknown)).mm_per_px is None
