@@ -12,9 +12,9 @@ from framing_palette.preview.plans import Pane, Plan, Rect
 # Share of the light that is mirrored straight on, both faces together. Ordinary glass: about 8 %
 # by Fresnel's law for an index of 1.52; coated: below 1 %, by the makers' usual figures (from
 # memory). The mirrored room is mostly dim, so half of it is shown.
-_MIRRORED = {Pane.PLAIN: 0.055, Pane.LOW_REFLECTION: 0.007}
+_MIRRORED = {Pane.PLAIN: 0.04, Pane.LOW_REFLECTION: 0.006}
 _TINT = {Pane.PLAIN: (1.0, 1.0, 1.0), Pane.LOW_REFLECTION: (0.78, 1.0, 1.12)}
-_ROOM, _WINDOW = 0.25, 1.5  # light of the mirrored room and of the window in it
+_ROOM, _WINDOW = 0.25, 1.2  # light of the mirrored room and of the window in it
 
 
 def pane_pieces(plan: Plan, pane: Pane, grid: Grid, box: Box) -> Iterator[Piece]:

@@ -77,9 +77,7 @@ def frame_shadow(hung: Hung, grid: Grid, box: Box, whole: Box, light: Light) -> 
 
 
 @lru_cache(maxsize=8)
-def _coarse_shadow(
-    plan: Plan, grid: Grid, whole: Box, light: Light, coarse: int
-) -> Float32Array:
+def _coarse_shadow(plan: Plan, grid: Grid, whole: Box, light: Light, coarse: int) -> Float32Array:
     """Return the shadow at full width but few rows."""
     import cv2
 

@@ -132,9 +132,7 @@ def textured(code, kind, lab, folder, texture, scale=0.2, **facts):
     from PIL import Image
 
     Image.fromarray(texture).save(folder / f"{code}.png")
-    item = sample(
-        code, kind, lab, texture_file=f"{code}.png", texture_mm_per_px=scale, **facts
-    )
+    item = sample(code, kind, lab, texture_file=f"{code}.png", texture_mm_per_px=scale, **facts)
     return replace(SHOP, samples=(*SHOP.samples, item), textures_dir=str(folder))
 
 
@@ -151,5 +149,3 @@ def block(rendering, rect):
     """The pixels of a rectangle of the plan, its edges left out."""
     box = rendering.grid.inside(rect)
     return rendering.srgb[box.row_0 : box.row_1, box.column_0 : box.column_1]
-
-

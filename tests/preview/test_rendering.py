@@ -267,9 +267,7 @@ def test_a_quarter_turn_of_everything_turns_the_picture():
         turned_picture.rows,
         turned_picture.columns,
     )
-    turned_options = Options(
-        light=Light(azimuth_deg=30.0), wall=EVEN_WALL.wall, height_px=520
-    )
+    turned_options = Options(light=Light(azimuth_deg=30.0), wall=EVEN_WALL.wall, height_px=520)
     turned = render(design.turned(), turned_picture, SHOP, width_px=400, options=turned_options)
     difference = np.abs(np.rot90(upright.srgb, -1).astype(int) - turned.srgb)
     assert difference.mean() < 0.4
@@ -328,9 +326,7 @@ def test_an_unknown_code_is_refused_by_name():
 def test_a_colour_that_no_screen_shows_is_counted():
     vivid = sample("VIVID", Kind.MAT, (60.0, 90.0, 90.0))
     shop = type(SHOP)((*SHOP.samples, vivid))
-    rendering = render(
-        simple(inner=None, outer="VIVID", shop=shop), picture(), shop, width_px=400
-    )
+    rendering = render(simple(inner=None, outer="VIVID", shop=shop), picture(), shop, width_px=400)
     plan, scale = rendering.plan, rendering.grid.px_per_mm
     hole = plan.layers[0].holes[0].rect
     sight = plan.layers[1].holes[0].rect
@@ -371,7 +367,10 @@ def test_a_moulding_wider_than_the_picture_is_drawn_true():
     rendering = render(design, picture(50, 60), shop, width_px=600, options=OVERHEAD)
     line, x_px = rendering.srgb[int(rendering.grid.y_px(25))], rendering.grid.x_px
     sight = 3 - 20 + 6 - 25.4 / 16
-    outer, inner = edge_px(line, WALL, BLUE, x_px(sight - 150)), edge_px(line, BLUE, RED, x_px(sight))
+    outer, inner = (
+        edge_px(line, WALL, BLUE, x_px(sight - 150)),
+        edge_px(line, BLUE, RED, x_px(sight)),
+    )
     assert abs((inner - outer) - 150 * rendering.grid.px_per_mm) <= 1
 
 
@@ -438,5 +437,5 @@ def test_leaf_gleams_more_than_matt_on_the_same_form():
 def test_the_plan_of_a_rendering_is_the_plan_of_the_design():
     rendering = shown(simple(), 400)
     assert rendering.plan == plan_of(simple(), SHOP)
-    assert WHITE == rendering.plan.layers[0].skin.lab
+    assert rendering.plan.layers[0].skin.lab == WHITE
     assert all_round(3).top == mm(3)

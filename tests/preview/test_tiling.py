@@ -1,0 +1,112 @@
+"""Surfaces made from a small tile."""
+
+import numpy as np
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from framing_palette.preview.patches import blended, meets
+from framing_palette.preview.tiling import Extent, spread, window_of
+
+
+def blotches(rows=48, columns=64, seed=3):
+    """A seamless tile of soft blotches, mean 1."""
+    import cv2
+
+    noise = np.random.default_rng(seed).standard_normal((rows, columns)).astype(np.float32)
+    soft = cv2.GaussianBlur(np.tile(noise, (3, 3)), (0, 0), 2.0)[rows:-rows, columns:-columns]
+    return np.asarray(1.0 + 0.2 * soft / soft.std(), np.float32)
+
+
+def likeness_at(field, shift):
+    """Correlation of a surface with itself, so far along its columns."""
+    one, two = field[:, :-shift].ravel(), field[:, shift:].ravel()
+    return float(np.corrcoef(one, two)[0, 1])
+
+
+def test_the_tiles_own_period_cannot_be_found_in_the_surface():
+    tile = blotches()
+    field = spread(tile, Extent(300, 600, strip=False), seed=1)
+    plain = np.tile(tile, (7, 10))[:300, :600]
+    assert likeness_at(plain, 64) > 0.99
+    assert max(likeness_at(field, shift) for shift in range(20, 200)) < 0.3
+
+
+@pytest.mark.parametrize("strip", [True, False])
+def test_mean_and_contrast_of_the_tile_stay(strip):
+    tile = blotches()
+    field = spread(tile, Extent(40 if strip else 200, 800, strip=strip), seed=2)
+    assert field.mean() == pytest.approx(tile.mean(), rel=1e-4)
+    assert field.std() == pytest.approx(tile.std(), rel=0.1)
+
+
+def test_colours_stay_within_the_tiles_own_range():
+    tile = np.stack([blotches(seed=s) for s in (1, 2, 3)], axis=-1) * [0.5, 0.2, 0.1]
+    field = spread(tile.astype(np.float32), Extent(100, 300, strip=False), seed=2)
+    assert (field.min(axis=(0, 1)) >= 0.97 * tile.min(axis=(0, 1))).all()
+    assert (field.max(axis=(0, 1)) <= 1.03 * tile.max(axis=(0, 1))).all()
+
+
+def test_a_gilded_line_stays_where_it_lies_across_a_strip():
+    tile = np.full((30, 60), 0.5, np.float32)
+    tile[12:15] = 1.0
+    tile += np.random.default_rng(0).normal(0, 0.01, tile.shape).astype(np.float32)
+    field = spread(tile, Extent(30, 500, strip=True), seed=5)
+    assert field[12:15].min() > 0.85
+    assert field[:10].max() < 0.6
+
+
+def test_the_same_seed_gives_the_same_surface_and_another_seed_another():
+    tile = blotches()
+    extent = Extent(100, 200, strip=False)
+    assert np.array_equal(spread(tile, extent, 7), spread(tile, extent, 7))
+    assert not np.array_equal(spread(tile, extent, 7), spread(tile, extent, 8))
+
+
+@settings(max_examples=40, deadline=None)
+@given(
+    shape=st.tuples(st.integers(1, 24), st.integers(1, 24)),
+    rows=st.integers(1, 90),
+    columns=st.integers(1, 90),
+    strip=st.booleans(),
+)
+def test_any_tile_covers_any_extent(shape, rows, columns, strip):
+    tile = np.random.default_rng(1).uniform(0.5, 1.5, shape).astype(np.float32)
+    field = spread(tile, Extent(rows, columns, strip=strip), seed=1)
+    assert field.shape[0] >= min(rows, 1)
+    assert field.shape == (rows, columns)
+    assert np.isfinite(field).all()
+
+
+def test_an_even_board_is_just_repeated():
+    tile = (1.0 + 0.001 * blotches()).astype(np.float32)
+    field = spread(tile, Extent(96, 128, strip=False), seed=1)
+    assert likeness_at(field, 64) > 0.99
+
+
+def test_a_photograph_whose_edges_do_not_meet_is_mirrored_or_cut_not_stepped():
+    ramp = np.linspace(0.5, 1.5, 40, dtype=np.float32)[None].repeat(40, 0)
+    assert not meets(ramp, axis=1)
+    assert meets(ramp, axis=0)
+    field = spread(ramp, Extent(40, 200, strip=True), seed=1)
+    assert np.abs(np.diff(field, axis=1)).max() < 0.35
+
+
+def test_a_black_tile_stays_black():
+    field = spread(np.zeros((20, 20), np.float32), Extent(50, 50, strip=False), seed=1)
+    assert not field.any()
+
+
+def test_unlike_patterns_keep_their_contrast_in_the_blend():
+    rng = np.random.default_rng(4)
+    old, new = rng.normal(0, 1, (2, 200, 60)).astype(np.float32)
+    kept = blended(old, new, np.zeros((1, 1), np.float32), 0.0, axis=1)
+    assert kept[:, 30].std() == pytest.approx(1.0, abs=0.15)
+    assert (0.5 * (old + new))[:, 30].std() < 0.85
+
+
+def test_beyond_its_edge_a_surface_goes_on_mirrored():
+    field = np.arange(12, dtype=np.float32).reshape(3, 4)
+    assert window_of(field, 1, 2, 1, 4).tolist() == [[6.0, 7.0, 7.0, 6.0]]
+    assert window_of(field, 0, 0, 3, 4) is not None
+    assert window_of(field, 2, 0, 2, 1).tolist() == [[8.0], [8.0]]
