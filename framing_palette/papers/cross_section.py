@@ -44,8 +44,8 @@ class CrossSection:
         u of the outer edge of mats, glazing and backing.
     sight, wall, outside
         u of the moulding's sight edge, its rabbet's wall and its outside; None without one.
-    front, back
-        z of the front of the stack and of the frame's back.
+    front, stack, back
+        z of the front of the stack; the stack's depth; z of the frame's back.
     is_plain
         Whether the moulding's cross-section is unknown and drawn as a plain one.
     """
@@ -57,6 +57,7 @@ class CrossSection:
     wall: float | None
     outside: float | None
     front: float
+    stack: float
     back: float
     is_plain: bool = False
 
@@ -96,15 +97,16 @@ def cross_section(cuttable: Cuttable, samples: Mapping[str, Sample]) -> CrossSec
     layout = _Layout(cuttable, samples, outlines, zero, -SHOWN_ART)
     boards, base = _boards(layout)
     art, rests_on = _art(layout, base)
-    layers, top = _layers(layout, rests_on, max(base + _mm(cuttable.design.art.thickness), 0.0))
+    layers, top = _layers(layout, rests_on, base + _mm(cuttable.design.art.thickness))
     panes, front = _panes(layout, top)
     liner, front = _liner(layout, front)
     pieces = [*boards, art, *layers, *panes, *liner]
     sights = tuple(layout.sight(place) for place in range(len(outlines.holes)))
+    stack = cuttable.depth.stack.value.as_float_mm()
     moulding = cuttable.design.moulding
     if moulding is None or outlines.sight is None:
         return CrossSection(
-            tuple(pieces), sights, layout.edge, None, None, None, front, min(0.0, _lowest(pieces))
+            tuple(pieces), sights, layout.edge, None, None, None, front, stack, front - stack
         )
     sight = outlines.sight.right - zero
     back = front - _mm(moulding.rabbet_depth)
@@ -119,13 +121,10 @@ def cross_section(cuttable: Cuttable, samples: Mapping[str, Sample]) -> CrossSec
         sight + _mm(moulding.rabbet_width),
         sight + _mm(moulding.face),
         front,
+        stack,
         back,
         is_plain,
     )
-
-
-def _lowest(pieces: list[Piece]) -> float:
-    return min(z for piece in pieces for _, z in piece.outline)
 
 
 def _pane_numbers(layout: _Layout) -> dict[str, int]:

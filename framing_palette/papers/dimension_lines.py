@@ -1,13 +1,15 @@
 """Dimension lines and numbered leaders, as a workshop drawing shows them."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from typing import Final
 
 from framing_palette.papers.setting import Style
-from framing_palette.papers.shapes import Line, Oval, Pen, Point, Shape, Text
+from framing_palette.papers.shapes import WHITE, Line, Oval, Pen, Point, Shape, Text, rectangle
+from framing_palette.papers.type_runs import box_of
 
 DIMENSIONS: Final = "dimensions"
+GROUND: Final = "ground"  # white behind text, of no meaning to a cutter
 THIN: Final = Pen(0.13)
 TICK: Final = Pen(0.35)
 _FIGURE: Final = Style(8.5, "bold")
@@ -80,6 +82,21 @@ def upright_dimension(
     if second:
         right = x + 0.95 * lettering.second.size
         yield _dimension_text(lettering.second, second, (right, middle), turned=True)
+
+
+def texts_on_top(shapes: Iterable[Shape]) -> Iterator[Shape]:
+    """Yield shapes with their text last, on a white ground, so that no line runs through it."""
+    texts = []
+    for shape in shapes:
+        if isinstance(shape, Text):
+            texts.append(shape)
+        else:
+            yield shape
+    for text in texts:
+        box = box_of(text)
+        width, height = box.right - box.left, box.bottom - box.top
+        yield rectangle(box.left, box.top, width, height, pen=None, fill=WHITE, part=GROUND)
+    yield from texts
 
 
 def dimension_room(words: tuple[str, str], lettering: Lettering) -> float:

@@ -12,6 +12,7 @@ from framing_palette.papers.dimension_lines import (
     dimension_room,
     level_dimension,
     numbered,
+    texts_on_top,
     upright_dimension,
 )
 from framing_palette.papers.outlines import Hole, Outlines, Rect, outlines_of
@@ -22,6 +23,7 @@ from framing_palette.papers.shapes import (
     Pen,
     Point,
     Shape,
+    Text,
     rectangle,
 )
 from framing_palette.units import Length
@@ -111,8 +113,8 @@ def _shapes(scene: _Scene) -> Iterator[Shape]:
             yield from _hole(scene, hole, f"layer {place}")
     for art in scene.outlines.arts:
         yield _outline(scene.rect(art), HIDDEN, "art")
-    yield from _dimensions(scene)
-    yield from _borders(scene)
+    yield from _names(scene)
+    yield from texts_on_top((*_dimensions(scene), *_borders(scene)))
     yield from _numbers(scene)
 
 
@@ -148,6 +150,17 @@ def _hole(scene: _Scene, hole: Hole, part: str) -> Iterator[Shape]:
             yield Oval(placed.middle, placed.width, placed.height, pen, None, part)
         else:
             yield _outline(placed, pen, part)
+
+
+def _names(scene: _Scene) -> Iterator[Shape]:
+    """Yield the number of each opening where there are several, as the cut list counts them."""
+    holes = scene.outlines.holes[0] if scene.outlines.holes else ()
+    style = scene.lettering.second
+    for number, hole in enumerate(holes, start=1):
+        middle = scene.rect(hole.rect).middle
+        words = f"opening {number}"
+        if len(holes) > 1:
+            yield Text(middle, words, style.size, style.face, "middle", style.grey, part="names")
 
 
 @dataclass(frozen=True, slots=True)

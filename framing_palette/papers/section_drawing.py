@@ -19,6 +19,7 @@ from framing_palette.papers.dimension_lines import (
     dimension_room,
     level_dimension,
     numbered,
+    texts_on_top,
     upright_dimension,
 )
 from framing_palette.papers.hatching import hatched
@@ -65,6 +66,16 @@ class _Scene:
     high: float
     lettering: Lettering
 
+    @property
+    def floor(self) -> float:
+        """The y of the lowest point of everything."""
+        return self.y(min(z for piece in self.section.pieces for _, z in piece.outline))
+
+    @property
+    def stack_floor(self) -> float:
+        """The y of the lowest point of what lies in the rabbet."""
+        return self.y(self.section.front - self.section.stack)
+
     def x(self, u: float) -> float:
         return self.left + (_shortened(u, self.breaks) - self.start) * self.scale
 
@@ -109,10 +120,10 @@ def section_drawing(
     scale = next((scale for scale in SCALES if scale <= fit), SCALES[-1])
     scene = _Scene(section, breaks, scale, left, top, max(zs), lettering)
     shapes = [*_pieces(scene), *_break_marks(scene), *_art_edge(scene)]
-    floor = scene.y(min(zs))
-    dimensions, used = _level(scene, chain, floor + 1.2 * step)
-    shapes += [*dimensions, *_upright(scene, cuttable, notation, step), *_numbers(scene, floor)]
-    height = max(used + 0.4 * step, floor + 4.4 * lettering.radius)
+    level, used = _level(scene, chain, step)
+    shapes += texts_on_top((*level, *_upright(scene, cuttable, notation, step)))
+    shapes += _numbers(scene)
+    height = max(used + 0.4 * step, scene.stack_floor + 4.4 * lettering.radius)
     width = scene.x(max(u for piece in section.pieces for u, _ in piece.outline)) + right
     return SectionDrawing(
         Drawing(max(width, box[0]), height, tuple(shapes)), scale, bool(breaks), section.is_plain
@@ -219,24 +230,42 @@ def _chain(cuttable: Cuttable, section: CrossSection, notation: Notation) -> Ite
         yield _Span(section.sight, outside, words(moulding.face))
 
 
-def _level(scene: _Scene, spans: Sequence[_Span], first: float) -> tuple[list[Shape], float]:
+def _level(scene: _Scene, spans: Sequence[_Span], step: float) -> tuple[list[Shape], float]:
+    """Return all level dimensions and the foot of the last row.
+
+    Behind a deep frame the stack's own dimensions lie in the room behind it.
+    """
+    edge = scene.section.contents_edge
+    inside = [span for span in spans if span.end <= edge]
+    first = scene.stack_floor + 1.2 * step
+    shapes, used = _rows(scene, inside, first, step)
+    if used + step > scene.floor:
+        return _rows(scene, spans, scene.floor + 1.2 * step, step)
+    frame = [span for span in spans if span.end > edge]
+    more, foot = _rows(scene, frame, scene.floor + 1.2 * step, step)
+    return [*shapes, *more], foot
+
+
+def _rows(
+    scene: _Scene, spans: Sequence[_Span], first: float, step: float
+) -> tuple[list[Shape], float]:
     """Return level dimensions in as few rows as keep them apart, and the foot of the last row."""
     lettering = scene.lettering
     rows: list[float] = []
     shapes: list[Shape] = []
-    floor = scene.y(min(z for piece in scene.section.pieces for _, z in piece.outline))
-    step = dimension_room(("0", "1" if any(span.words[1] for span in spans) else ""), lettering)
     for span in sorted(spans, key=lambda span: (span.end, span.start)):
         start, end = scene.x(span.start), scene.x(span.end)
         needed = max(lettering.figure.width(span.words[0]), lettering.second.width(span.words[1]))
         fits = needed + 2 * lettering.tick <= end - start
-        reach = end + lettering.tick if fits else end + lettering.beyond + needed + 1.0
+        reach = end if fits else end + lettering.beyond + needed + 1.0
         row = next((row for row, used in enumerate(rows) if start >= used - 0.01), len(rows))
         if row == len(rows):
             rows.append(reach)
-        rows[row] = max(rows[row], reach - (lettering.tick if fits else 0.0))
+        rows[row] = max(rows[row], reach)
+        inside = span.end <= scene.section.contents_edge
+        foot = (scene.stack_floor if inside else scene.floor) + 0.8
         y = first + row * step
-        shapes += level_dimension((start, floor), (end, floor), y, span.words, lettering)
+        shapes += level_dimension((start, foot), (end, foot), y, span.words, lettering)
     return shapes, first + max(len(rows) - 1, 0) * step
 
 
@@ -247,8 +276,9 @@ def _upright(scene: _Scene, cuttable: Cuttable, notation: Notation, step: float)
     front, back = scene.y(section.front), scene.y(section.back)
     stack = notation.figures(depth.stack.value), notation.second(depth.stack.value)
     x = left - 1.2 * step
-    stack_back = scene.y(section.front - depth.stack.value.as_float_mm())
-    yield from upright_dimension((left, front), (left, stack_back), x, stack, scene.lettering)
+    yield from upright_dimension(
+        (left, front), (left, scene.stack_floor), x, stack, scene.lettering
+    )
     if section.outside is None or depth.rabbet_depth is None:
         return
     right = scene.x(section.outside)
@@ -258,7 +288,7 @@ def _upright(scene: _Scene, cuttable: Cuttable, notation: Notation, step: float)
     )
 
 
-def _numbers(scene: _Scene, floor: float) -> Iterator[Shape]:
+def _numbers(scene: _Scene) -> Iterator[Shape]:
     """Yield the numbers: what is seen from the front above the section, the boards below it."""
     above = sorted(_front_targets(scene))
     radius = scene.lettering.radius
@@ -269,7 +299,7 @@ def _numbers(scene: _Scene, floor: float) -> Iterator[Shape]:
         yield from numbered(number, (x, y), (target_x, target_y), scene.lettering)
     behind = list(_back_targets(scene))
     xs = _spread([x for x, _, _ in behind], 2.5 * radius)
-    y = floor + 2.4 * radius
+    y = scene.stack_floor + 2.4 * radius
     for (target_x, target_y, board), x in zip(behind, xs, strict=True):
         if board is None:
             style = scene.lettering.second

@@ -41,7 +41,8 @@ TITLE: Final = Style(12)
 QR_SIDE: Final = 25.0
 FACTS_WIDTH: Final = 46.0
 FACE_HEIGHT: Final = 96.0
-SECTION_HEIGHT: Final = 88.0
+SECTION_HEIGHTS: Final = (88.0, 112.0, 140.0)
+WELL_ENLARGED: Final = 1.5
 BETWEEN: Final = 5.0
 UNIT_NAMES: Final = {"in": "inches", "mm": "millimetres", "cm": "centimetres"}
 
@@ -147,7 +148,8 @@ def _face(contents: TicketContents, width: float) -> Group:
     room = width - FACTS_WIDTH - 6.0
     height = max(FACE_HEIGHT, facts.height)
     face = face_drawing(contents.cuttable, contents.notation, (room, height))
-    padded = Drawing(room + 6.0, face.height, face.shapes)
+    centred = face.moved((room - face.width) / 2, 0.0)
+    padded = Drawing(room + 6.0, face.height, centred.shapes)
     return _group("FACE, SEEN FROM THE FRONT", width, [beside(padded, facts)])
 
 
@@ -160,23 +162,18 @@ def _sticks(contents: TicketContents, width: float) -> Group:
 
 
 def _section(contents: TicketContents, width: float) -> Group:
-    found = section_drawing(
-        contents.cuttable, contents.samples, contents.notation, (width, SECTION_HEIGHT)
-    )
-    words = [f"right-hand side, {_times(found.enlarged)}"]
+    for height in SECTION_HEIGHTS:
+        found = section_drawing(
+            contents.cuttable, contents.samples, contents.notation, (width, height)
+        )
+        if found.enlarged >= WELL_ENLARGED:
+            break
+    words = [f"right-hand side, {found.enlarged:g} times true size"]
     if found.is_broken:
         words.append("level parts shortened at the breaks")
     if found.is_plain:
-        words.append("the moulding's form is not known: only its sizes are true")
+        words.append("moulding's form not known, only its sizes")
     return _group("SECTION", width, [found.drawing], aside=", ".join(words))
-
-
-def _times(enlarged: float) -> str:
-    if enlarged == 1:
-        return "true size"
-    if enlarged > 1:
-        return f"{enlarged:g} times true size"
-    return f"1/{1 / enlarged:g} of true size"
 
 
 def _steps(contents: TicketContents, cuts: tuple[Cut, ...], width: float) -> Group:
