@@ -38,8 +38,9 @@ from framing_palette.picture.report import (
     picture_report,
     regions_report,
 )
-from framing_palette.picture.texture import (
-    measure_texture,
+from framing_palette.picture.texture import measure_texture
+from framing_palette.picture.texture_distances import (
+    TEXTURE_MEASURES,
     texture_distance,
     texture_distances,
     texture_from_vector,
@@ -50,6 +51,7 @@ __all__ = [
     "BANDS_MM",
     "DRAWN_ROLES",
     "PALETTE_SCHEMA",
+    "TEXTURE_MEASURES",
     "Accent",
     "ColourTrust",
     "Findings",

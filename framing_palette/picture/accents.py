@@ -17,7 +17,7 @@ from framing_palette.arrays import BoolArray, Float32Array, Float64Array, as_lab
 from framing_palette.colour import delta_e_2000, plain_name
 from framing_palette.picture.findings import Accent, Lab
 from framing_palette.picture.histograms import Cells, folded
-from framing_palette.picture.resampling import as_float32, blurred, shrunk
+from framing_palette.picture.resampling import as_float32, blurred, shrunk, squared_length
 from framing_palette.picture.seeing import as_seen
 
 ACCENT_SIDE = 512
@@ -97,7 +97,7 @@ def _candidates(lab: Float32Array) -> Iterator[_Candidate]:
     apart = delta_e_2000(lab, surround) >= MIN_DELTA_E
     kernel = np.ones((3, 3), np.uint8)
     spread = as_float32(cv2.dilate(lab, kernel) - cv2.erode(lab, kernel))
-    core = apart & ((spread**2).sum(axis=2) < _EDGE**2)
+    core = apart & (squared_length(spread) < _EDGE**2)
     number, labels, stats, _ = cv2.connectedComponentsWithStats(
         core.astype(np.uint8), connectivity=4
     )
@@ -144,7 +144,7 @@ def _is_compact(mask: BoolArray) -> bool:
     """Return True when some part is thicker than a thread, for the place's size."""
     padded = np.pad(mask.astype(np.uint8), 1)
     thickest = float(cv2.distanceTransform(padded, cv2.DIST_L2, 3).max())
-    return thickest >= max(_MIN_RADIUS_PX, 0.25 * (float(mask.sum()) / np.pi) ** 0.5)
+    return thickest >= max(_MIN_RADIUS_PX, 0.25 * math.sqrt(float(mask.sum()) / np.pi))
 
 
 def _rare(lab: Float32Array, places: list[_Candidate]) -> list[_Candidate]:
@@ -189,4 +189,4 @@ def _accent(lab: Float32Array, place: _Candidate, mm_per_px: float | None) -> Ac
 def _is_glint(accent: Accent) -> bool:
     lab: Lab = accent.lab
     colourless = math.hypot(lab[1], lab[2]) < GLINT_CHROMA
-    return accent.share < GLINT_SHARE and lab[0] > GLINT_LIGHTNESS and colourless
+    return bool(accent.share < GLINT_SHARE and lab[0] > GLINT_LIGHTNESS and colourless)

@@ -24,7 +24,9 @@ if TYPE_CHECKING:
 
 SEED = 0
 STARTS = 12
-POLISH_TOLERANCE = 1e-6
+"""Enough to find the best eight clusters of a photograph nearly always."""
+
+START_TOLERANCE, POLISH_TOLERANCE = 1e-4, 1e-6
 POLISH_ROUNDS = 300
 COARSE_CELL = 8.0
 _FEW_CELLS = 300
@@ -49,7 +51,9 @@ class Clusters:
     label: NDArray[np.intp]
 
 
-def clustered(lab_d50: Float64Array, weight: Float64Array, count: int) -> Clusters:
+def clustered(
+    lab_d50: Float64Array, weight: Float64Array, count: int, *, starts: int = STARTS
+) -> Clusters:
     """Return at most `count` clusters of weighted colours.
 
     The starts are tried on a coarser histogram, where they cost little, and the best one is run to
@@ -63,15 +67,16 @@ def clustered(lab_d50: Float64Array, weight: Float64Array, count: int) -> Cluste
         Shape (cells,), each above 0.
     count
         At least 1.
+    starts
+        How many starts to try.
     """
     count = min(count, len(lab_d50))
     coarse_lab, coarse_weight = lab_d50, weight
     if len(lab_d50) > _FEW_CELLS:
         coarse_lab, coarse_weight = coarser(lab_d50, weight, cell=COARSE_CELL)
-    starts: Any = "k-means++" if len(coarse_lab) > count else coarse_lab[:count]
-    if len(coarse_lab) < count:
-        coarse_lab, coarse_weight, starts = lab_d50, weight, "k-means++"
-    begun = _fitted(coarse_lab, coarse_weight, count, starts, STARTS)
+    if len(coarse_lab) <= count:
+        coarse_lab, coarse_weight = lab_d50, weight
+    begun = _fitted(coarse_lab, coarse_weight, count, "k-means++", starts)
     if coarse_lab is lab_d50:
         return _clusters(lab_d50, weight, begun.labels_)
     polished = _fitted(lab_d50, weight, count, begun.cluster_centers_, 1)
@@ -79,17 +84,16 @@ def clustered(lab_d50: Float64Array, weight: Float64Array, count: int) -> Cluste
 
 
 def _fitted(
-    lab_d50: Float64Array, weight: Float64Array, count: int, starts: Any, times: int
+    lab_d50: Float64Array, weight: Float64Array, count: int, begin: Any, starts: int
 ) -> Any:
     from sklearn.cluster import KMeans
 
-    several = isinstance(starts, str)
     model = KMeans(
         count,
-        init=starts,
-        n_init=times if several else 1,
+        init=begin,
+        n_init=starts,
         random_state=SEED,
-        tol=1e-4 if several else POLISH_TOLERANCE,
+        tol=START_TOLERANCE if starts > 1 else POLISH_TOLERANCE,
         max_iter=POLISH_ROUNDS,
     )
     with _threads().limit(limits=1, user_api="openmp"):

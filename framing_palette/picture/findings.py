@@ -11,6 +11,9 @@ Lab = tuple[float, float, float]
 BANDS_MM = (0.5, 1.0, 2.0, 4.0, 8.0, 16.0)
 """Wavelengths, in millimetres on the art, at the middle of each octave of a texture."""
 
+PATTERN_CODES = 10
+"""Number of local patterns that are told apart in each octave of a texture."""
+
 
 @dataclass(frozen=True, slots=True)
 class PaletteColour:
@@ -60,7 +63,8 @@ class Texture:
     Parameters
     ----------
     lightness_contrast, chroma_contrast
-        Standard deviation of L*, and of the (a*, b*) vector, in each octave of ``BANDS_MM``.
+        Standard deviation of L*, and of the (a*, b*) vector, in each octave of ``BANDS_MM``: an
+        even wave of that length counts with its full deviation.
     direction_deg
         Direction along which the grain runs, 0 horizontal, counter-clockwise, 0..180.
     direction_strength
@@ -71,6 +75,14 @@ class Texture:
         Share of light points far above their surroundings, 0..1.
     mm_per_px
         Scale at which it was measured; None when unknown, and then all bands are unknown.
+    mean_lightness
+        Mean L*.
+    peakedness
+        Logarithm of the kurtosis of L* in each octave: 1.1 for an even mixture, more where few
+        marks stand on a quiet ground.
+    pattern
+        For each octave in turn, the ``PATTERN_CODES`` square roots of how often each local
+        pattern occurs, the patterns being the same however the surface is turned or lit.
     """
 
     lightness_contrast: tuple[float, ...] = (nan,) * len(BANDS_MM)
@@ -80,6 +92,9 @@ class Texture:
     regularity: float = 0.0
     sparkle: float = 0.0
     mm_per_px: float | None = None
+    mean_lightness: float = nan
+    peakedness: tuple[float, ...] = (nan,) * len(BANDS_MM)
+    pattern: tuple[float, ...] = (nan,) * (len(BANDS_MM) * PATTERN_CODES)
 
 
 @dataclass(frozen=True, slots=True)

@@ -56,9 +56,14 @@ def polygon_mask(polygon: tuple[Point, ...], rows: int, columns: int) -> BoolArr
     points = np.asarray(polygon, dtype=np.float64).reshape(-1, 2)
     x, y = points[:, 0] * columns - 0.5, points[:, 1] * rows - 0.5  # pixel centres at integers
     row, column, sign = _crossings(x, y, rows)
-    winding = np.zeros((rows, columns + 1), dtype=np.int32)
-    np.add.at(winding, (row, np.clip(np.ceil(column), 0, columns).astype(np.intp)), sign)
-    mask: BoolArray = np.cumsum(winding, axis=1)[:, :columns] != 0
+    mask = np.zeros((rows, columns), dtype=np.bool_)
+    if not len(row):
+        return mask
+    top, bottom = int(row.min()), int(row.max()) + 1
+    winding = np.zeros((bottom - top, columns + 1), dtype=np.int32)
+    np.add.at(winding, (row - top, np.clip(np.ceil(column), 0, columns).astype(np.intp)), sign)
+    np.cumsum(winding, axis=1, out=winding)
+    mask[top:bottom] = winding[:, :columns] != 0
     return mask
 
 

@@ -9,7 +9,7 @@ import numpy as np
 
 from framing_palette.arrays import Float64Array, UInt8Array
 from framing_palette.colour import delta_e_2000_matrix, plain_names
-from framing_palette.picture.clusters import clustered
+from framing_palette.picture.clusters import STARTS, clustered
 from framing_palette.picture.findings import Lab, PaletteColour
 from framing_palette.picture.histograms import folded_srgb
 
@@ -20,6 +20,7 @@ TWIN_DELTA_E = 6.0
 SLIVER_SHARE = 0.01
 """A dominant colour with less than this share is an accent's business, not the palette's."""
 
+_QUICK_STARTS = 4  # what a bad start splits wrongly is merged again
 _FIRST_COLOURS = 12
 """More than are kept, so that a small colour survives beside a large one with many shades."""
 
@@ -47,7 +48,8 @@ def palette(
     filled = weight > 0
     if not filled.any():
         return ()
-    found = clustered(lab_d50[filled], weight[filled], count or _FIRST_COLOURS)
+    starts = _QUICK_STARTS if count is None else STARTS
+    found = clustered(lab_d50[filled], weight[filled], count or _FIRST_COLOURS, starts=starts)
     centres, share = found.lab_d50, found.share
     if count is None:
         centres, share = _merged(centres, share)

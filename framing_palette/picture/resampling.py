@@ -38,6 +38,11 @@ def blurred(pixels: Float32Array, sigma_px: float) -> Float32Array:
     return as_float32(soft).reshape(pixels.shape)
 
 
+def squared_length(vectors: Float32Array) -> Float32Array:
+    """Return the sum of squares over the last axis, shape (..., 3) to (...)."""
+    return as_float32(np.einsum("...i,...i->...", vectors, vectors))
+
+
 def as_float32(values: NDArray[Any]) -> Float32Array:
     """Return an array as float32, without a copy when it is float32 already."""
     return np.asarray(values, dtype=np.float32)

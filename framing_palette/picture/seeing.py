@@ -16,7 +16,7 @@ import cv2
 import numpy as np
 
 from framing_palette.arrays import Float32Array
-from framing_palette.picture.resampling import as_float32
+from framing_palette.picture.resampling import as_float32, squared_length
 
 GRAIN = 9.0
 """Differences up to about this many CIELAB units between near pixels count as grain."""
@@ -62,9 +62,9 @@ def _unmixed(lab: Float32Array) -> Float32Array:
     step = steps[across.argmax(axis=0)]
     one, other, own = padded[place - step], padded[place + step], padded[place]
     way = other - one
-    length_2 = np.maximum((way**2).sum(axis=1), np.float32(1e-6))
-    along = ((own - one) * way).sum(axis=1) / length_2
-    stray_2 = ((own - one - along[:, np.newaxis] * way) ** 2).sum(axis=1) / length_2
+    length_2 = np.maximum(squared_length(way), np.float32(1e-6))
+    along = np.einsum("ij,ij->i", own - one, way) / length_2
+    stray_2 = squared_length(own - one - along[:, np.newaxis] * way) / length_2
     mixed = (along > _INNER[0]) & (along < _INNER[1]) & (stray_2 < _STRAY**2)
     mixed &= length_2 >= EDGE**2
     nearer = np.where(along[:, np.newaxis] < 0.5, one, other)
@@ -77,10 +77,10 @@ def _edge_pixels(lab: Float32Array) -> np.ndarray[tuple[int], np.dtype[np.intp]]
     """Return the flat indices of pixels with a large difference somewhere round them."""
     kernel = np.ones((3, 3), np.uint8)
     spread = cv2.dilate(lab, kernel) - cv2.erode(lab, kernel)
-    return np.flatnonzero((as_float32(spread) ** 2).sum(axis=2) >= EDGE**2)
+    return np.flatnonzero(squared_length(as_float32(spread)) >= EDGE**2)
 
 
 def _distance_2(
     padded: Float32Array, place: np.ndarray[tuple[int], np.dtype[np.intp]], step: int
 ) -> Float32Array:
-    return as_float32(((padded[place + step] - padded[place - step]) ** 2).sum(axis=1))
+    return squared_length(padded[place + step] - padded[place - step])
