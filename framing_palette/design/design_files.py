@@ -105,8 +105,6 @@ def naming(path: Path | str) -> Iterator[None]:
     """Put the file's name in front of any refusal of its contents."""
     try:
         yield
-    except DesignFileError:
-        raise
     except FramingPaletteError as error:
         todo = str(error).rstrip(".")
         raise DesignFileError(path, problem="cannot be used", todo=todo) from error
