@@ -55,7 +55,7 @@ class _Place:
 
     @property
     def samples(self) -> list[Sample]:
-        return [self.ranked.columns.samples[place] for place in self.index]
+        return [self.ranked.columns.sample(int(place)) for place in self.index]
 
     def kept(self, mask: BoolArray) -> "_Place":
         return _Place(self.kind, self.ranked, self.index[mask], self.single[mask])
@@ -147,7 +147,7 @@ def _places(
 
 def _usable(ranked: Ranking, kind: Kind, keep: set[str], exclude: set[str]) -> BoolArray:
     """Return who may be chosen: in stock, not excluded, no clash unless there is nothing else."""
-    samples = ranked.columns.samples
+    samples = [ranked.columns.sample(index) for index in range(len(ranked.columns))]
     listed = np.array(
         [sample.code not in exclude and sample.in_stock is not False for sample in samples],
         dtype=np.bool_,

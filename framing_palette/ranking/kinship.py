@@ -1,19 +1,13 @@
-"""Kinship: how each colour of a catalogue relates to each colour of a picture, in slices.
+"""Kinship: how each colour of a catalogue relates to each colour of a picture.
 
-Echo, near miss and stray hue all read the same four differences, so they are taken once, for a few
-thousand colours at a time: the slices stay in the processor's cache.
+Echo, near miss and stray hue all read the same four differences, so they are taken once.
 """
 
-from collections.abc import Iterator
 from dataclasses import dataclass
 
 import numpy as np
 
 from framing_palette.arrays import Float64Array
-from framing_palette.ranking.columns import SampleColumns
-from framing_palette.ranking.subjects import Subject
-
-SAMPLES_AT_ONCE = 1024
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -46,31 +40,13 @@ class Kinship:
     light: Float64Array
 
 
-def kinships(
-    columns: SampleColumns, subject: Subject
-) -> Iterator[tuple[slice, slice, Kinship]]:
-    """Yield, block after block, which samples, which colours, and their kinship to all targets.
-
-    Parameters
-    ----------
-    columns
-        The catalogue; a block never cuts a sample in two.
-    subject
-        The picture.
-    """
-    for first in range(0, len(columns), SAMPLES_AT_ONCE):
-        last = min(first + SAMPLES_AT_ONCE, len(columns))
-        end = columns.start[last] if last < len(columns) else len(columns.lab)
-        rows = slice(int(columns.start[first]), int(end))
-        yield slice(first, last), rows, kinship(columns.lab[rows], subject.target_lab)
-
-
 def kinship(lab: Float64Array, target: Float64Array) -> Kinship:
     """Return the kinship of each of s colours, shape (s, 3), with each of m, shape (m, 3)."""
     chroma = np.hypot(lab[:, 1], lab[:, 2])[:, None]
     target_chroma = np.hypot(target[:, 1], target[:, 2])[None, :]
     product = chroma * target_chroma
-    dot = lab[:, 1:] @ target[:, 1:].T
+    # no matrix product: its last digits hang on how many rows are computed together
+    dot = lab[:, 1:2] * target[None, :, 1] + lab[:, 2:] * target[None, :, 2]
     gap = np.sqrt(np.maximum(2.0 * (product - dot), 0.0))
     return Kinship(
         hue=gap / (1.0 + 0.015 * np.sqrt(product)),

@@ -1,6 +1,12 @@
-"""Measuring: every measure of every sample of a catalogue against one picture, at once."""
+"""Measuring: every measure of every sample of a catalogue against one picture, at once.
 
-from dataclasses import dataclass
+A catalogue is worked through in blocks that fit the processor's cache, on every core; numpy lets
+other threads run while it computes.
+"""
+
+import os
+from concurrent.futures import ThreadPoolExecutor
+from dataclasses import dataclass, fields
 
 import numpy as np
 from numpy.typing import NDArray
@@ -10,7 +16,7 @@ from framing_palette.colour import delta_e_2000, harmony
 from framing_palette.picture import Role
 from framing_palette.ranking.columns import SampleColumns
 from framing_palette.ranking.echo import closeness, kinship_with_telling
-from framing_palette.ranking.kinship import kinships
+from framing_palette.ranking.kinship import Kinship, kinship
 from framing_palette.ranking.near_miss import hue_presence, near_miss, stray
 from framing_palette.ranking.pull import (
     brightness,
@@ -25,10 +31,17 @@ from framing_palette.ranking.subjects import Subject
 from framing_palette.ranking.surfaces import softness_agreement, texture_affinity
 from framing_palette.ranking.warmth import warmth_mismatch
 
+BLOCK = 1024  # samples at once: their matrices stay in the cache
+_MOST_THREADS = 8
+
 
 @dataclass(frozen=True, slots=True, eq=False)
 class MeasureColumns:
-    """The measures of n samples, each of shape (n,); ranges as in :class:`Measures`."""
+    """The measures of n samples, each of shape (n,); ranges as in :class:`Measures`.
+
+    ``echo_target``, ``kin_target`` and ``near_miss_target`` are places among the subject's
+    targets; ``depth`` is darkness, 0 white to 1 black.
+    """
 
     echo: Float64Array
     echo_target: NDArray[np.intp]
@@ -57,20 +70,6 @@ class MeasureColumns:
     foil: Float64Array
 
 
-@dataclass(slots=True)
-class _Kin:
-    """What the kinship of all colours gives, filled block by block."""
-
-    echo: Float64Array
-    echo_target: NDArray[np.intp]
-    near_miss: Float64Array
-    near_miss_target: NDArray[np.intp]
-    stray: Float64Array
-    telling: Float64Array
-    telling_target: NDArray[np.intp]
-    cover: Float64Array
-
-
 def measure(
     columns: SampleColumns, subject: Subject, limits: Limits, width_mm: float | None = None
 ) -> MeasureColumns:
@@ -87,19 +86,41 @@ def measure(
     width_mm
         Visible width of the border; a pattern coarser than it cannot be seen.
     """
-    kin = _kin(columns, subject, limits)
-    lead = _leading_colour(columns, kin.echo)
-    targets = kin.echo_target[lead]
-    apart = separation(columns, subject)
-    lab, mean = columns.lab, columns.per_sample
+
+    def measured(first: int) -> MeasureColumns:
+        block = columns.block(first, min(first + BLOCK, len(columns)))
+        return _measured(block, subject, limits, width_mm)
+
+    firsts = range(0, len(columns), BLOCK)
+    if len(firsts) <= 1:
+        return _measured(columns, subject, limits, width_mm)
+    with ThreadPoolExecutor(min(_MOST_THREADS, os.cpu_count() or 1)) as pool:
+        parts = list(pool.map(measured, firsts))
+    names = [field.name for field in fields(MeasureColumns)]
+    joined = {name: np.concatenate([getattr(part, name) for part in parts]) for name in names}
+    return MeasureColumns(**joined)
+
+
+def _measured(
+    columns: SampleColumns, subject: Subject, limits: Limits, width_mm: float | None
+) -> MeasureColumns:
+    lab, mean, importance = columns.lab, columns.per_sample, subject.target_importance
     chroma = np.hypot(lab[:, 1], lab[:, 2])
+    kin = kinship(lab, subject.target_lab)
+    close = closeness(kin, limits)
+    echo = np.minimum(close * importance, 1.0)
+    telling = kinship_with_telling(kin, subject)
+    presence = hue_presence(kin, importance)
+    missed = near_miss(kin, presence, importance, limits)
+    apart = separation(columns, subject)
+    echo_lead, echo_target = _lead(columns, echo)
     return MeasureColumns(
-        echo=mean(kin.echo),
-        echo_target=targets,
-        echo_delta_e=np.asarray(delta_e_2000(lab[lead], subject.target_lab[targets])),
-        kin=columns.strongest(kin.telling),
-        kin_target=kin.telling_target[_leading_colour(columns, kin.telling)],
-        cover=kin.cover,
+        echo=mean(echo.max(axis=1)),
+        echo_target=echo_target,
+        echo_delta_e=np.asarray(delta_e_2000(lab[echo_lead], subject.target_lab[echo_target])),
+        kin=columns.strongest(telling.max(axis=1)),
+        kin_target=_lead(columns, telling)[1],
+        cover=_cover(columns, subject, close),
         separation_delta_e=apart.delta_e,
         separation_lightness=apart.lightness,
         separation_chroma=apart.chroma,
@@ -110,65 +131,42 @@ def measure(
         brightness=mean(brightness(lab, subject, limits)),
         chroma_excess=mean(np.maximum(chroma - subject.art_chroma, 0.0)),
         warmth=mean(warmth_mismatch(lab, subject, limits)),
-        near_miss=mean(kin.near_miss),
-        near_miss_target=kin.near_miss_target[_leading_colour(columns, kin.near_miss)],
-        stray=mean(kin.stray),
-        harmony=mean(_harmony_with_art(lab, subject)),
+        near_miss=mean(missed.max(axis=1)),
+        near_miss_target=_lead(columns, missed)[1],
+        stray=mean(_stray(kin, presence, subject, limits)),
+        harmony=mean(np.asarray(harmony(lab[:, None, :], subject.art_lab)) @ subject.art_share),
         texture=texture_affinity(columns, subject, width_mm),
         softness=softness_agreement(columns, subject),
         glitter=columns.glitter,
-        foil=mean(foil(lab, subject)),
         depth=1.0 - np.clip(columns.mean_lab[:, 0] / 100.0, 0.0, 1.0),
+        foil=mean(foil(lab, subject)),
     )
 
 
-def _kin(columns: SampleColumns, subject: Subject, limits: Limits) -> _Kin:
-    count, importance = len(columns.lab), subject.target_importance
-    kin = _Kin(
-        echo=np.empty(count),
-        echo_target=np.empty(count, dtype=np.intp),
-        near_miss=np.empty(count),
-        near_miss_target=np.empty(count, dtype=np.intp),
-        stray=np.empty(count),
-        telling=np.empty(count),
-        telling_target=np.empty(count, dtype=np.intp),
-        cover=np.empty(len(columns)),
-    )
-    level = strong_chroma(subject, limits)
-    spread = np.sqrt(subject.art_share)  # small colours count for more than their area
-    spread = spread / spread.sum()
-    whole = np.array([target.role is Role.WHOLE for target in subject.targets])
-    for samples, rows, kinship in kinships(columns, subject):
-        close = closeness(kinship, limits)
-        weighed = close * importance
-        kin.echo_target[rows] = weighed.argmax(axis=1)
-        kin.echo[rows] = np.minimum(weighed.max(axis=1), 1.0)
-        presence = hue_presence(kinship, importance)
-        missed = near_miss(kinship, presence, importance, limits)
-        kin.near_miss_target[rows] = missed.argmax(axis=1)
-        kin.near_miss[rows] = missed.max(axis=1)
-        kin.stray[rows] = stray(kinship, presence, level)
-        telling = kinship_with_telling(kinship, subject)
-        kin.telling_target[rows] = telling.argmax(axis=1)
-        kin.telling[rows] = telling.max(axis=1)
-        best = np.maximum.reduceat(close[:, whole], columns.start[samples] - rows.start, axis=0)
-        kin.cover[samples] = best @ spread
-    return kin
+def _stray(kin: Kinship, presence: Float64Array, subject: Subject, limits: Limits) -> Float64Array:
+    return stray(kin, presence, strong_chroma(subject, limits))
 
 
-def _leading_colour(columns: SampleColumns, value: Float64Array) -> NDArray[np.intp]:
-    """Return, for each sample, which of its colours counts most by value times share."""
+def _cover(columns: SampleColumns, subject: Subject, close: Float64Array) -> Float64Array:
+    """Return how much of the picture's palette each sample repeats, 0..1, shape (n,).
+
+    Small colours count for more than their area: by the square root of their share.
+    """
     if not len(columns):
-        return np.zeros(0, dtype=np.intp)
-    weighed = value * columns.share
-    best = np.maximum.reduceat(weighed, columns.start)
-    counts = np.diff(np.append(columns.start, len(columns.lab)))
-    owner = np.repeat(np.arange(len(columns)), counts)
-    places = np.flatnonzero(weighed == best[owner])
-    first = np.unique(owner[places], return_index=True)[1]
-    return places[first]
+        return np.zeros(0)
+    spread = np.sqrt(subject.art_share)
+    whole = np.array([target.role is Role.WHOLE for target in subject.targets])
+    best = np.maximum.reduceat(close[:, whole], columns.start, axis=0)
+    return np.asarray((best * (spread / spread.sum())).sum(axis=1))
 
 
-def _harmony_with_art(lab: Float64Array, subject: Subject) -> Float64Array:
-    pairs = np.asarray(harmony(lab[:, None, :], subject.art_lab[None, :, :]))
-    return pairs @ subject.art_share
+def _lead(columns: SampleColumns, value: Float64Array) -> tuple[NDArray[np.intp], NDArray[np.intp]]:
+    """Return, for each sample, which of its colours leads by value times share, and its target."""
+    if not len(columns):
+        return np.zeros(0, dtype=np.intp), np.zeros(0, dtype=np.intp)
+    weighed = value.max(axis=1) * columns.share
+    best = np.repeat(np.maximum.reduceat(weighed, columns.start), columns.counts)
+    places = np.flatnonzero(weighed == best)
+    owner = np.repeat(np.arange(len(columns)), columns.counts)[places]
+    lead = places[np.unique(owner, return_index=True)[1]]
+    return lead, value[lead].argmax(axis=1)

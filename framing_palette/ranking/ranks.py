@@ -73,7 +73,7 @@ class Ranking(Sequence[RankedSample]):
         """Return the ranked sample at a position of the catalogue."""
         found = self.measures_at(index)
         return RankedSample(
-            sample=self.columns.samples[index],
+            sample=self.columns.sample(index),
             verdict=self.judgement.verdict(index),
             score=float(self.judgement.score[index]),
             reasons=reasons(self._facts(index, found), self.rule),
@@ -114,7 +114,7 @@ class Ranking(Sequence[RankedSample]):
 
     def _cast(self, index: int) -> tuple[float, float]:
         """Return (a*, b*) of the sample's palest colour less the nearest white's."""
-        palest = max(colour.lab for colour in self.columns.samples[index].colours)
+        palest = max(colour.lab for colour in self.columns.sample(index).colours)
         white = nearest_white(np.array([palest]), self.subject, self.rule.limits)[0]
         return float(palest[1] - white[0]), float(palest[2] - white[1])
 
@@ -175,9 +175,7 @@ def ranking(
     touching
         Colours of a neighbouring layer, when the sample does not touch the picture.
     """
-    columns = columns_of(catalogue)
-    if kinds is not None:
-        columns = columns_of([sample for sample in columns.samples if sample.kind in kinds])
+    columns = columns_of(catalogue, kinds)
     subject = subject_of(findings, touching)
     width_mm = None if width is None else width.as_float_mm()
     measures = measure(columns, subject, rule.limits, width_mm)

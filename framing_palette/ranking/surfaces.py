@@ -1,17 +1,16 @@
 """Surfaces: how the sample's texture and softness suit the picture's."""
 
-from math import nan
-
 import numpy as np
 
 from framing_palette.arrays import Float64Array
-from framing_palette.picture import Texture
 from framing_palette.picture.findings import BANDS_MM
 from framing_palette.ranking.columns import SampleColumns
 from framing_palette.ranking.subjects import Subject
 
+CONTRAST_FLOOR = 0.5  # L* units: contrast below it is not seen
 CONTRAST_SCALE = 0.9  # natural logarithms of contrast at which two surfaces are plainly unlike
 BUSIER_COSTS = 1.6  # a border busier than the picture is worse than one quieter
+CROSSED_COSTS = 0.2  # part of the affinity that two strong grains lose when they cross
 
 
 def texture_affinity(
@@ -22,13 +21,15 @@ def texture_affinity(
     Contrast is compared octave by octave at true scale, where both are known; a grain that runs
     the same way helps when both have one. Octaves wider than the visible border do not count.
     """
-    affinity = np.full(len(columns), nan)
-    usable = [width_mm is None or band <= width_mm for band in BANDS_MM]
-    for index in np.flatnonzero(columns.textured):
-        texture = columns.samples[index].texture
-        if texture is not None:
-            affinity[index] = _affinity(texture, subject.texture, np.array(usable))
-    return affinity
+    art = np.array(subject.texture.lightness_contrast)
+    usable = np.array([width_mm is None or band <= width_mm for band in BANDS_MM])
+    known = usable & ~np.isnan(art) & ~np.isnan(columns.contrast)
+    count = known.sum(axis=1)
+    gap = np.log((columns.contrast + CONTRAST_FLOOR) / (art + CONTRAST_FLOOR))
+    cost = np.where(known, np.where(gap > 0, BUSIER_COSTS * gap, -gap), 0.0).sum(axis=1)
+    mean = cost / np.maximum(count, 1) / CONTRAST_SCALE
+    affinity = np.exp(-mean) * _direction(columns, subject)
+    return np.where(count > 0, affinity, np.nan)
 
 
 def softness_agreement(columns: SampleColumns, subject: Subject) -> Float64Array:
@@ -37,18 +38,8 @@ def softness_agreement(columns: SampleColumns, subject: Subject) -> Float64Array
     return np.where(np.isnan(gap), 0.5, 1.0 - gap)
 
 
-def _affinity(sample: Texture, picture: Texture, usable: "np.typing.NDArray[np.bool_]") -> float:
-    own, art = np.array(sample.lightness_contrast), np.array(picture.lightness_contrast)
-    known = usable & ~np.isnan(own) & ~np.isnan(art)
-    if not known.any():
-        return nan
-    gap = np.log((own[known] + 0.5) / (art[known] + 0.5))
-    cost = np.where(gap > 0, BUSIER_COSTS * gap, -gap).mean() / CONTRAST_SCALE
-    return float(np.exp(-cost) * _direction(sample, picture))
-
-
-def _direction(sample: Texture, picture: Texture) -> float:
-    """Return 1 for grains that run together, down to 0.8 for strong ones that cross."""
-    both = sample.direction_strength * picture.direction_strength
-    angle = np.radians(sample.direction_deg - picture.direction_deg)
-    return float(1.0 - 0.2 * both * np.sin(angle) ** 2)
+def _direction(columns: SampleColumns, subject: Subject) -> Float64Array:
+    """Return 1 for grains that run together, less for strong ones that cross."""
+    angle = np.radians(columns.grain[:, 0] - subject.texture.direction_deg)
+    both = columns.grain[:, 1] * subject.texture.direction_strength
+    return np.asarray(np.nan_to_num(1.0 - CROSSED_COSTS * both * np.sin(angle) ** 2, nan=1.0))
