@@ -35,7 +35,7 @@ def near_samples(samples: Sequence[Sample], lab: ArrayLike) -> dict[str, float]:
     nearest = np.minimum.reduceat(difference, columns.start)
     order = np.argsort(nearest, kind="stable")
     return {
-        columns.samples[index].code: float(nearest[index])
+        columns.sample(int(index)).code: float(nearest[index])
         for index in order
         if nearest[index] <= NEAR_DELTA_E
     }
