@@ -21,7 +21,7 @@ from framing_palette.ranking.kinship import kinship
 from framing_palette.ranking.measuring import measure
 from framing_palette.ranking.rule import HOUSE_RULE, Rule
 from framing_palette.ranking.strips import Strip, outline_mm
-from framing_palette.ranking.subjects import Subject, subject_of
+from framing_palette.ranking.subjects import Subject, Target, subject_of
 from framing_palette.ranking.verdicts import Verdict
 
 READ_SIDE = 512
@@ -158,7 +158,7 @@ def repeated_colours(reader: StripReader, columns: SampleColumns) -> tuple[Repea
         if best[index] < LEAST_CLOSENESS or len(found) == MOST_ECHOES:
             break
         target = reader.subject.targets[int(index)]
-        if not _is_told(target.lab, found):
+        if not _is_told(target, found):
             spot = reader.target_spots[int(index)]
             found.append(RepeatedColour(target.lab, target.name, spot, float(best[index])))
     return tuple(found)
@@ -217,6 +217,9 @@ def _target_spots(picture: Picture, findings: Findings, subject: Subject) -> tup
     )
 
 
-def _is_told(lab: tuple[float, float, float], found: Sequence[RepeatedColour]) -> bool:
-    here = np.asarray(lab)
-    return any(np.linalg.norm(here - np.asarray(other.lab)) < _SAME_FAMILY for other in found)
+def _is_told(target: Target, found: Sequence[RepeatedColour]) -> bool:
+    here = np.asarray(target.lab)
+    return any(
+        other.name == target.name or np.linalg.norm(here - np.asarray(other.lab)) < _SAME_FAMILY
+        for other in found
+    )

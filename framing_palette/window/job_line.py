@@ -41,6 +41,8 @@ class JobLine(QWidget):
         self.search.textChanged.connect(self.sought)
         self.undo = IconButton("undo", self.tr("Nothing to undo"))
         self.redo = IconButton("redo", self.tr("Nothing to redo"))
+        self.rail = IconButton("rail", self.tr("The rail, away or back"), keys="F8")
+        self.shelf = IconButton("shelf", self.tr("The shelf, away or back"), keys="F9")
         self._lay_out()
         self._wire()
 
@@ -71,6 +73,9 @@ class JobLine(QWidget):
         row.addWidget(self.redo)
         row.addSpacing(GAP)
         row.addWidget(self.search)
+        row.addSpacing(GAP)
+        row.addWidget(self.rail)
+        row.addWidget(self.shelf)
 
     def _wire(self) -> None:
         session, stack = self._session, self._session.undo_stack

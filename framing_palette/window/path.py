@@ -11,7 +11,7 @@ from framing_palette.window.steps.step import Standing, Step
 from framing_palette.window.theme import type_font
 from framing_palette.window.tokens import PATH_WIDTH, SMALL
 
-TALL, LOW = 76, 52
+TALL, LOW = 76, 48
 ROLE = QPalette.ColorRole
 
 

@@ -6,6 +6,7 @@ from PySide6.QtGui import (
     QDrag,
     QDragEnterEvent,
     QDropEvent,
+    QFontMetrics,
     QKeyEvent,
     QMouseEvent,
     QPainter,
@@ -15,9 +16,11 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QAbstractButton, QApplication, QHBoxLayout, QSizePolicy, QWidget
 
+from framing_palette.window.controls import IconButton
 from framing_palette.window.desk import MOST_KEPT, Kept
 from framing_palette.window.keeping import keep_sample, let_go
 from framing_palette.window.parcels import carried_code, parcel
+from framing_palette.window.sample_row import few_lines
 from framing_palette.window.session import Session
 from framing_palette.window.swatches import SwatchBook
 from framing_palette.window.theme import type_font
@@ -25,6 +28,7 @@ from framing_palette.window.tokens import GAP, MARGIN, RAIL_HEIGHT, SMALL, WIDE_
 
 ROLE = QPalette.ColorRole
 _SWATCH = QSize(56, 64)
+_LINES = 2
 
 
 class Slot(QAbstractButton):
@@ -123,10 +127,12 @@ class Slot(QAbstractButton):
         painter.setFont(type_font(SMALL, strong=True))
         painter.setPen(palette.color(ROLE.PlaceholderText))
         painter.drawText(room, Qt.AlignmentFlag.AlignTop, str(self._number + 1))
-        painter.setFont(type_font(SMALL))
+        font = type_font(SMALL)
+        painter.setFont(font)
         painter.setPen(palette.color(ROLE.WindowText))
-        flags = Qt.TextFlag.TextWordWrap | Qt.AlignmentFlag.AlignTop
-        painter.drawText(room.adjusted(0, 20, 0, 0), flags, kept.title)
+        metrics = QFontMetrics(font)
+        for number, line in enumerate(few_lines(kept.title, metrics, room.width(), _LINES)):
+            painter.drawText(room.adjusted(0, 20 + number * metrics.height(), 0, 0), 0, line)
 
     def _draw_pieces(self, painter: QPainter, box: QRect, kept: Kept) -> None:
         codes = [code for code in kept.codes if code in self._session.catalogue]
@@ -155,12 +161,17 @@ class Rail(QWidget):
         row.setContentsMargins(WIDE_MARGIN, MARGIN, WIDE_MARGIN, MARGIN)
         row.setSpacing(MARGIN)
         for number, slot in enumerate(self.slots):
-            row.addWidget(slot)
+            row.addWidget(slot, 1)
             slot.clicked.connect(lambda _on=False, number=number: self.chosen.emit(number))
-        row.setAlignment(Qt.AlignmentFlag.AlignLeft)
+        row.addStretch(0)
+        self.compare = IconButton("compare", self.tr("Side by side"))
+        self.compare.setCheckable(True)
+        row.addWidget(self.compare)
+        session.comparing_changed.connect(self._tell)
         for signal in (session.kept_changed, session.laid_changed, session.catalogue_changed):
             signal.connect(self._tell)
         swatches.arrived.connect(self._tell)
+        self._tell()
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         """Let samples be dropped."""
@@ -175,3 +186,8 @@ class Rail(QWidget):
     def _tell(self) -> None:
         for slot in self.slots:
             slot.tell()
+        can = len(self._session.desk.kept) > 1
+        self.compare.setEnabled(can)
+        self.compare.setChecked(self._session.comparing)
+        if self._session.comparing and not can:
+            self._session.show_side_by_side(shown=False)

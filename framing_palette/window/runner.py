@@ -139,10 +139,11 @@ class Runner(QObject):
         """Tell whether a topic, or any, still waits for an answer."""
         return bool(self._newest) if topic is None else topic in self._newest
 
-    def close(self) -> None:
-        """Cancel everything and wait until no thread of ours works."""
+    def close(self, *, finish: tuple[str, ...] = ()) -> None:
+        """Cancel everything but what must be finished, and wait until no thread of ours works."""
         for topic in tuple(self._newest):
-            self.cancel(topic)
+            if topic not in finish:
+                self.cancel(topic)
         self._pool.waitForDone()
         self._running.clear()
 

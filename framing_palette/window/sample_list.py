@@ -51,6 +51,7 @@ class SampleList(QAbstractListModel):
         self._kinds: frozenset[Kind] = frozenset()
         self._sought = ""
         self._hidden: frozenset[str] = frozenset()
+        self._near: dict[str, float] | None = None
 
     def set_ranked(self, ranked: tuple[RankedSample, ...]) -> None:
         """Show another ranking."""
@@ -70,6 +71,11 @@ class SampleList(QAbstractListModel):
     def set_hidden(self, codes: frozenset[str]) -> None:
         """Leave samples out that were sent away."""
         self._hidden = codes
+        self._rebuild()
+
+    def set_near(self, near: dict[str, float] | None) -> None:
+        """Show only samples near a colour, nearest first under each heading; None means all."""
+        self._near = near
         self._rebuild()
 
     def toggle(self, verdict: Verdict) -> None:
@@ -139,6 +145,9 @@ class SampleList(QAbstractListModel):
     def _rebuild(self) -> None:
         self.beginResetModel()
         wanted = [ranked for ranked in self._all if self._passes(ranked)]
+        if self._near is not None:
+            near = self._near
+            wanted.sort(key=lambda ranked: near[ranked.sample.code])
         self._rows = []
         for verdict in _ORDER:
             group = [ranked for ranked in wanted if ranked.verdict is verdict]
@@ -151,6 +160,8 @@ class SampleList(QAbstractListModel):
     def _passes(self, ranked: RankedSample) -> bool:
         sample = ranked.sample
         if sample.code in self._hidden or (self._kinds and sample.kind not in self._kinds):
+            return False
+        if self._near is not None and sample.code not in self._near:
             return False
         if not self._sought:
             return True

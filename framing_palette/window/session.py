@@ -63,6 +63,7 @@ class Session(QObject):
     strip_reader_changed = Signal()
     lit_colour_changed = Signal()
     probe_changed = Signal()
+    comparing_changed = Signal()
     preferences_changed = Signal()
     notice_changed = Signal()
     undo_changed = Signal()
@@ -96,6 +97,7 @@ class Session(QObject):
         self.lit_colour: tuple[float, float, float] | None = None
         self.lit_map: QImage | None = None
         self.probe: Probe | None = None
+        self.comparing = False
         self.preferences = Preferences()
         self.notice = ""
         self.desk = Desk()
@@ -161,6 +163,10 @@ class Session(QObject):
         """Lay the look round the picture that was there before this one."""
         if self._last_look != self.desk.laid:
             self.edit("Blink", merge="blink", laid=self._last_look)
+
+    def show_side_by_side(self, *, shown: bool) -> None:
+        """Show what is kept side by side, or one picture again."""
+        self.assign("comparing", shown)
 
     def ranked_of(self, code: str) -> RankedSample | None:
         """Return what was judged of a sample against this picture, None before it was."""

@@ -1,54 +1,87 @@
-"""The frame of every step: path, job line, stage, shelf and rail."""
+"""The window proper: path, job line, stage, shelf and rail, the same for every step."""
 
+from collections.abc import Callable
+from functools import partial
 from pathlib import Path as FilePath
 
-from PySide6.QtCore import Qt
-from PySide6.QtGui import QCloseEvent, QKeySequence, QResizeEvent, QShortcut
-from PySide6.QtWidgets import QFileDialog, QGridLayout, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtCore import QMimeData, Qt, QTimer
+from PySide6.QtGui import QCloseEvent, QGuiApplication, QKeySequence, QResizeEvent, QShortcut
+from PySide6.QtWidgets import (
+    QApplication,
+    QFileDialog,
+    QGridLayout,
+    QStackedWidget,
+    QVBoxLayout,
+    QWidget,
+)
 
+from framing_palette.errors import FramingPaletteError
 from framing_palette.window.canvas.outlook import Outlook
-from framing_palette.window.canvas.stage import Stage
-from framing_palette.window.controls import rule
+from framing_palette.window.client_view import ClientView
+from framing_palette.window.controls import IconButton, rule
 from framing_palette.window.errands import Errands
+from framing_palette.window.focus_ring import FocusRing
 from framing_palette.window.job_line import JobLine
 from framing_palette.window.keeping import bring_back
+from framing_palette.window.keys_sheet import KeysSheet
 from framing_palette.window.notice import NoticeBar
+from framing_palette.window.opening import JOB_ENDING
+from framing_palette.window.paste_files import keep_pasted
 from framing_palette.window.path import Path
+from framing_palette.window.preference_files import write_preferences
 from framing_palette.window.preferences import Preferences
 from framing_palette.window.rail import Rail
 from framing_palette.window.runner import Runner
 from framing_palette.window.saving import Saving
 from framing_palette.window.session import Session
+from framing_palette.window.settings_shelf import SettingsShelf
 from framing_palette.window.steps import STEPS, Counter
 from framing_palette.window.swatches import SwatchBook
+from framing_palette.window.theme import put_on, tokens_named
 from framing_palette.window.tokens import SHELF_NARROW, SHELF_WIDE
 
 _SHELF_SHARE = 0.26
+_LOW_WINDOW = 560
+_PREFERENCES_REST_MS = 400
 
 
 class Shell(QWidget):
-    """The window."""
+    """Brings the parts together; it holds no state but what is shown."""
 
-    def __init__(self, preferences: Preferences | None = None) -> None:
+    def __init__(
+        self,
+        preferences: Preferences | None = None,
+        *,
+        preferences_file: FilePath | None = None,
+    ) -> None:
         super().__init__()
         self.setObjectName("shell")
         self.setWindowTitle(self.tr("Framing Palette"))
         self.session = Session(self)
         self.session.preferences = preferences or Preferences()
+        self._preferences_file = preferences_file
         self.runner = Runner(self)
         self.errands = Errands(self.session, self.runner)
         self.saving = Saving(self.session, self.errands)
         swatches = SwatchBook(self.session, self.runner)
         self.counter = Counter(self.session, self.errands, Outlook(self), swatches)
         self.steps = {kind.key: kind(self.counter) for kind in STEPS}
-        self.path = Path(tuple(self.steps.values()), ())
+        self.doors = self._make_doors()
+        self.path = Path(tuple(self.steps.values()), tuple(self.doors.values()))
         self.job_line = JobLine(self.session)
         self.rail = Rail(self.session, swatches)
         self.notice = NoticeBar(self.session)
-        self._stages = QStackedWidget()
-        self._shelves = QStackedWidget()
+        self.stages = QStackedWidget()
+        self.shelves = QStackedWidget()
+        self.client_view: ClientView | None = None
+        self._settings: SettingsShelf | None = None
         self._made: dict[str, int] = {}
+        self._shelf_of: dict[str, QWidget] = {}
+        self._wants_rail = True
         self._lay_out()
+        self.keys_sheet = KeysSheet(self.stages)
+        self.focus_ring = FocusRing(self)
+        self._preferences_soon = QTimer(self, interval=_PREFERENCES_REST_MS, singleShot=True)
         self._wire()
         self.resize(1366, 768)
         self.go(next(iter(self.steps)))
@@ -57,34 +90,124 @@ class Shell(QWidget):
         """Go to a step; its stage and shelf are made on the first visit."""
         step = self.steps[key]
         if key not in self._made:
-            stage = step.stage()
-            if isinstance(stage, Stage):
-                stage.picture_wanted.connect(self.ask_for_picture)
-                stage.picture_dropped.connect(self.errands.open_picture)
-            self._stages.addWidget(stage)
-            self._made[key] = self._shelves.addWidget(step.shelf())
-        self._stages.setCurrentIndex(self._made[key])
-        self._shelves.setCurrentIndex(self._made[key])
+            step.picture_wanted.connect(self.ask_for_file)
+            step.picture_dropped.connect(self.open_file)
+            self.stages.addWidget(step.stage())
+            shelf = step.shelf()
+            self.shelves.addWidget(shelf)
+            self._made[key] = self.stages.count() - 1
+            self._shelf_of[key] = shelf
+        self.stages.setCurrentIndex(self._made[key])
+        self._show_shelf_of(key)
+        self.doors["settings"].setChecked(False)
         self.path.show_at(key)
         self.session.assign("step", key)
         step.arrive()
 
-    def ask_for_picture(self) -> None:
-        """Let a photograph be chosen from the files."""
-        name, _ = QFileDialog.getOpenFileName(self, self.tr("Open a photograph of the art"))
+    def open_file(self, path: FilePath) -> None:
+        """Open a saved job, or begin a job on a photograph."""
+        if path.suffix == JOB_ENDING:
+            self.errands.open_job(path)
+        else:
+            self.errands.open_picture(path)
+
+    def ask_for_file(self) -> None:
+        """Let a photograph or a saved job be chosen from the files."""
+        name, _ = QFileDialog.getOpenFileName(self, self.tr("Open a photograph or a job"))
         if name:
-            self.errands.open_picture(FilePath(name))
+            self.open_file(FilePath(name))
+
+    def ask_where_to_save(self) -> None:
+        """Save the job, and ask where the first time."""
+        if self.session.packed is None:
+            return
+        if self.session.job_path is not None:
+            self.saving.save()
+            return
+        kinds = self.tr("Jobs") + f" (*{JOB_ENDING})"
+        name, _ = QFileDialog.getSaveFileName(self, self.tr("Save the job"), filter=kinds)
+        if name:
+            path = FilePath(name)
+            path = path if path.suffix == JOB_ENDING else path.with_name(path.name + JOB_ENDING)
+            self.saving.save_as(path)
+
+    def paste(self) -> None:
+        """Begin a job on the picture or file in the clipboard."""
+        clipboard = QGuiApplication.clipboard()
+        data = clipboard.mimeData() or QMimeData()  # None when there was never anything
+        if data.hasUrls() and data.urls()[0].isLocalFile():
+            self.open_file(FilePath(data.urls()[0].toLocalFile()))
+        elif data.hasImage():
+            try:
+                self.open_file(keep_pasted(clipboard.image()))
+            except FramingPaletteError as error:
+                self.errands.tell(error)
+        else:
+            self.session.assign("notice", self.tr("There is no picture to paste: copy one first."))
+
+    def toggle_client_view(self) -> None:
+        """Bring the client's view, or put it away."""
+        if self.client_view is None:
+            self.client_view = ClientView(self.session, self.counter.swatches)
+        if self.client_view.isVisible():
+            self.client_view.hide()
+        else:
+            self.client_view.open()
+
+    def toggle_settings(self) -> None:
+        """Lay the settings on the shelf, or the step's own things back."""
+        if self._settings is None:
+            self._settings = SettingsShelf(self.session)
+            self.shelves.addWidget(self._settings)
+        if self.shelves.currentWidget() is self._settings:
+            self._show_shelf_of(self.session.step)
+        else:
+            self.shelves.setCurrentWidget(self._settings)
+            self.shelves.show()
+        self.doors["settings"].setChecked(self.shelves.currentWidget() is self._settings)
+
+    def toggle_shelf(self) -> None:
+        """Put the shelf away, or bring it back."""
+        self.shelves.setVisible(self.shelves.isHidden())
+
+    def toggle_rail(self) -> None:
+        """Put the rail away, or bring it back."""
+        self._wants_rail = self.rail.isHidden()
+        self.rail.setVisible(self._wants_rail)
+
+    def focusNextPrevChild(self, is_next: bool) -> bool:  # noqa: FBT001 - Qt's own form
+        """Let the ring follow where the Tab key goes."""
+        self.focus_ring.expect()
+        return super().focusNextPrevChild(is_next)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
-        """Give the shelf its share of the width."""
+        """Give the shelf its share of the width, and the rail its place where there is one."""
         super().resizeEvent(event)
         wanted = round(self.width() * _SHELF_SHARE / 4) * 4
-        self._shelves.setFixedWidth(max(SHELF_NARROW, min(SHELF_WIDE, wanted)))
+        self.shelves.setFixedWidth(max(SHELF_NARROW, min(SHELF_WIDE, wanted)))
+        self.rail.setVisible(self._wants_rail and self.height() >= _LOW_WINDOW)
+        self.keys_sheet.setGeometry(self.stages.rect())
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """Wait until nothing works in the background any more."""
-        self.runner.close()
+        if self.client_view is not None:
+            self.client_view.close()
+        if self.session.job_path is not None and not self.session.undo_stack.isClean():
+            self.saving.save()
+        self.runner.close(finish=("saving",))
         super().closeEvent(event)
+
+    def _make_doors(self) -> dict[str, IconButton]:
+        doors = {
+            "client": IconButton("client", self.tr("The client's view"), keys="F11"),
+            "keys": IconButton("keys", self.tr("Keys"), keys="F1"),
+            "settings": IconButton("settings", self.tr("Settings"), keys="Ctrl+,"),
+        }
+        doors["settings"].setCheckable(True)
+        doors["client"].clicked.connect(self.toggle_client_view)
+        doors["keys"].clicked.connect(self._toggle_keys)
+        doors["settings"].clicked.connect(self.toggle_settings)
+        return doors
 
     def _lay_out(self) -> None:
         grid = QGridLayout(self)
@@ -92,7 +215,7 @@ class Shell(QWidget):
         grid.setSpacing(0)
         middle = QVBoxLayout()
         middle.setSpacing(0)
-        middle.addWidget(self._stages, 1)
+        middle.addWidget(self.stages, 1)
         middle.addWidget(self.notice)
         middle.addWidget(rule())
         middle.addWidget(self.rail)
@@ -102,20 +225,50 @@ class Shell(QWidget):
         grid.addWidget(rule(), 1, 2, 1, 3)
         grid.addLayout(middle, 2, 2)
         grid.addWidget(rule(down=True), 2, 3)
-        grid.addWidget(self._shelves, 2, 4)
+        grid.addWidget(self.shelves, 2, 4)
         grid.setColumnStretch(2, 1)
         grid.setRowStretch(2, 1)
 
     def _wire(self) -> None:
         self.path.chosen.connect(self.go)
         self.rail.chosen.connect(lambda number: bring_back(self.session, number))
+        self.rail.compare.clicked.connect(self._toggle_comparing)
         self.job_line.sought.connect(self._search)
+        self.job_line.shelf.clicked.connect(self.toggle_shelf)
+        self.job_line.rail.clicked.connect(self.toggle_rail)
         self.runner.busy_changed.connect(self._say_doing)
+        self.session.preferences_changed.connect(self._follow_preferences)
+        self._preferences_soon.timeout.connect(self._save_preferences)
         for number in range(4):
-            keys = QShortcut(QKeySequence(str(number + 1)), self)
-            keys.activated.connect(lambda number=number: bring_back(self.session, number))
-        seek = QShortcut(QKeySequence(Qt.Key.Key_Slash), self)
-        seek.activated.connect(self._begin_search)
+            self._key(str(number + 1), partial(bring_back, self.session, number))
+        for keys, act in (
+            ("/", self._begin_search),
+            ("F1", self.keys_sheet.toggle),
+            ("?", self.keys_sheet.toggle),
+            ("F8", self.toggle_rail),
+            ("F9", self.toggle_shelf),
+            ("F11", self.toggle_client_view),
+            ("Ctrl+,", self.toggle_settings),
+            ("Ctrl+O", self.ask_for_file),
+            ("Ctrl+S", self.ask_where_to_save),
+            ("Ctrl+V", self.paste),
+        ):
+            self._key(keys, act)
+
+    def _toggle_keys(self) -> None:
+        self.keys_sheet.toggle()
+
+    def _key(self, keys: str, act: Callable[[], None]) -> None:
+        shortcut = QShortcut(QKeySequence(keys), self)
+        shortcut.activated.connect(act)
+
+    def _show_shelf_of(self, key: str) -> None:
+        self.shelves.setCurrentWidget(self._shelf_of[key])
+
+    def _toggle_comparing(self) -> None:
+        self.session.show_side_by_side(shown=not self.session.comparing)
+        if self.session.comparing:
+            self.go("choose")
 
     def _begin_search(self) -> None:
         self.job_line.search.setVisible(True)
@@ -123,7 +276,22 @@ class Shell(QWidget):
         self.job_line.search.selectAll()
 
     def _search(self, text: str) -> None:
+        if text and not self.steps[self.session.step].searches:
+            self.go("choose")
         self.steps[self.session.step].search(text)
+
+    def _follow_preferences(self) -> None:
+        app = QApplication.instance()
+        tokens = tokens_named(self.session.preferences.theme)
+        if isinstance(app, QApplication) and app.property("theme") != tokens.name:
+            put_on(app, tokens)
+        self._preferences_soon.start()
+
+    def _save_preferences(self) -> None:
+        try:
+            write_preferences(self.session.preferences, self._preferences_file)
+        except FramingPaletteError as error:
+            self.errands.tell(error)
 
     def _say_doing(self) -> None:
         said = {

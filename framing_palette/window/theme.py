@@ -36,6 +36,7 @@ def put_on(app: QApplication, tokens: Tokens) -> None:
     app.setFont(type_font(BODY))
     app.setPalette(palette_of(tokens))
     app.setStyleSheet(style_sheet(tokens))
+    app.setProperty("theme", tokens.name)
 
 
 def type_font(pixels: int, *, strong: bool = False) -> QFont:

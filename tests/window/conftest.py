@@ -6,6 +6,7 @@ os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
 from collections.abc import Iterator
 from datetime import UTC, datetime
+from pathlib import Path
 
 import numpy as np
 import pytest
@@ -95,8 +96,13 @@ def app(qapp: QApplication) -> QApplication:
 
 
 @pytest.fixture
-def shell(app: QApplication, qtbot: QtBot) -> Iterator[Shell]:
-    window = Shell()
+def preferences_file(tmp_path: Path) -> Path:
+    return tmp_path / "preferences" / "window.json"
+
+
+@pytest.fixture
+def shell(app: QApplication, qtbot: QtBot, preferences_file: Path) -> Iterator[Shell]:
+    window = Shell(preferences_file=preferences_file)
     window.resize(1366, 768)
     qtbot.addWidget(window)
     yield window

@@ -17,6 +17,7 @@ from framing_palette.window.drawing import now, take_outline
 from framing_palette.window.keeping import keep_sample
 from framing_palette.window.shell import Shell
 from framing_palette.window.sliding import bend, lay_strip
+from framing_palette.window.steps.choose import ChooseStep
 from framing_palette.window.theme import put_on, tokens_named
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -72,10 +73,58 @@ def unlit(shell: Shell) -> None:
     shell.session.assign("lit_colour", None)
 
 
+def settings(shell: Shell) -> None:
+    shell.toggle_settings()
+
+
+def keys(shell: Shell) -> None:
+    shell.toggle_settings()
+    shell.keys_sheet.toggle()
+
+
+def compare(shell: Shell) -> None:
+    if not shell.keys_sheet.isHidden():
+        shell.keys_sheet.toggle()
+    session = shell.session
+    session.edit("Clear", strips=())
+    for place in (6, 30):
+        if len(session.desk.kept) < 3:
+            keep_sample(session, best(shell, place, Kind.MAT))
+    session.show_side_by_side(shown=True)
+
+
+def measures(shell: Shell) -> None:
+    shell.session.show_side_by_side(shown=False)
+    step = shell.steps["choose"]
+    assert isinstance(step, ChooseStep)
+    assert step.shelf_widget is not None
+    if step.shelf_widget.measures.isHidden():
+        step.shelf_widget.measures.toggle()
+    step.shelf_widget.measures.rows[2].setChecked(True)
+    assert step.canvas is not None
+    step.canvas.pointed.emit(0.5, 0.4)
+
+
+def quiet(shell: Shell) -> None:
+    step = shell.steps["choose"]
+    assert isinstance(step, ChooseStep)
+    assert step.shelf_widget is not None
+    step.shelf_widget.measures.toggle()
+    shell.session.assign("probe", None)
+
+
 Scenes = dict[str, dict[str, Callable[[Shell], None]]]
 SCENES: Scenes = {
     "read": {"regions": read_one, "light": light, "unlit": unlit},
-    "choose": {"laid": lay, "slide": slide},
+    "choose": {
+        "laid": lay,
+        "slide": slide,
+        "settings": settings,
+        "keys": keys,
+        "compare": compare,
+        "measures": measures,
+        "quiet": quiet,
+    },
 }
 
 

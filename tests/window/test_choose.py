@@ -3,8 +3,8 @@ from pytestqt.qtbot import QtBot
 
 from framing_palette.catalogue import Kind
 from framing_palette.ranking import RankedSample
+from framing_palette.window.choose_shelf import ChooseShelf
 from framing_palette.window.shell import Shell
-from framing_palette.window.steps.choose import ChooseShelf
 
 
 def shelf_of(shell: Shell) -> ChooseShelf:

@@ -1,6 +1,6 @@
 """The samples that are laid round the picture, mitred at the corners, at true scale."""
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
 from PySide6.QtCore import QPointF, QRect, QRectF, QSizeF, Qt
@@ -37,11 +37,18 @@ class BorderLayer(Layer):
 
     is_ground = True
 
-    def __init__(self, session: Session, swatches: SwatchBook) -> None:
+    def __init__(
+        self,
+        session: Session,
+        swatches: SwatchBook,
+        codes: Callable[[], tuple[str, ...]] | None = None,
+    ) -> None:
         super().__init__()
         self._session = session
+        self._codes = codes or (lambda: session.desk.laid)
         self._swatches = swatches
         self._bands: tuple[Band, ...] = ()
+        self.least_border_mm = 0.0
         for signal in (
             session.laid_changed,
             session.catalogue_changed,
@@ -53,7 +60,8 @@ class BorderLayer(Layer):
 
     def border_mm(self) -> float:
         """Return the width of all that is laid round."""
-        return self._bands[-1].outer_mm if self._bands else 0.0
+        laid = self._bands[-1].outer_mm if self._bands else 0.0
+        return max(laid, self.least_border_mm)
 
     def paint(self, painter: QPainter, place: Place) -> None:
         """Draw the bands from the outermost inward, then the shadow on the picture."""
@@ -81,7 +89,7 @@ class BorderLayer(Layer):
 
     def _measured(self) -> Iterator[Band]:
         inner_mm, border = 0.0, self._session.preferences.mat_border
-        for code in self._session.desk.laid:
+        for code in self._codes():
             if code in self._session.catalogue:
                 sample = self._session.sample_of(code)
                 outer_mm = inner_mm + width_seen(sample, mat_border=border).as_float_mm()

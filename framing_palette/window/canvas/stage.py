@@ -24,7 +24,7 @@ class Stage(QWidget):
     """A canvas under a zoom bar and a scale bar; when there is no picture it says what to do."""
 
     picture_wanted = Signal()
-    picture_dropped = Signal(Path)
+    picture_dropped = Signal(object)
 
     def __init__(self, session: Session, canvas: Canvas, tools: QWidget | None = None) -> None:
         super().__init__()

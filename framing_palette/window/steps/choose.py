@@ -1,25 +1,20 @@
 """Choose: the shelf lists samples best first; one is laid round the picture or slid over it."""
 
-from PySide6.QtCore import QItemSelectionModel, QModelIndex, Qt, Signal
-from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QAbstractButton, QHBoxLayout, QListView, QVBoxLayout, QWidget
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QStackedWidget, QWidget
 
-from framing_palette.catalogue import Kind
-from framing_palette.ranking import RankedSample
+from framing_palette.colour import plain_name
+from framing_palette.picture.places import colour_at
 from framing_palette.window.canvas.border import BorderLayer
 from framing_palette.window.canvas.canvas import Canvas
 from framing_palette.window.canvas.scale import ScaleLayer
 from framing_palette.window.canvas.stage import Stage
 from framing_palette.window.canvas.strip_tools import StripTools
 from framing_palette.window.canvas.strips import StripLayer
-from framing_palette.window.controls import Chip, IconButton, push_button, rule, words
-from framing_palette.window.flow import FlowLayout
-from framing_palette.window.keeping import keep_sample, lay_round, send_away
-from framing_palette.window.sample_list import Heading, SampleList
-from framing_palette.window.sample_row import SampleRow
-from framing_palette.window.sliding import lay_strip
+from framing_palette.window.choose_shelf import ChooseShelf
+from framing_palette.window.compare import CompareBoard
+from framing_palette.window.session import Probe
 from framing_palette.window.steps.step import Counter, Standing, Step
-from framing_palette.window.tokens import GAP, MARGIN, WIDE_MARGIN
 
 
 class ChooseStep(Step):
@@ -27,6 +22,7 @@ class ChooseStep(Step):
 
     key = "choose"
     icon = "choose"
+    searches = True
 
     def __init__(self, counter: Counter) -> None:
         super().__init__(counter)
@@ -41,12 +37,35 @@ class ChooseStep(Step):
         canvas.add_layer(BorderLayer(self.session, self.counter.swatches))
         canvas.add_layer(ScaleLayer(self.session))
         canvas.add_layer(StripLayer(self.session, self.counter.swatches))
+        canvas.pointed.connect(self._probe)
         self.canvas = canvas
-        return Stage(self.session, canvas, StripTools(self.session))
+        one = Stage(self.session, canvas, StripTools(self.session))
+        both = QStackedWidget()
+        both.addWidget(one)
+        self.session.comparing_changed.connect(lambda: self._show_side_by_side(both))
+        one.picture_wanted.connect(self.picture_wanted)
+        one.picture_dropped.connect(self.picture_dropped)
+        self._show_side_by_side(both)
+        return both
+
+    def _show_side_by_side(self, both: QStackedWidget) -> None:
+        if self.session.comparing and both.count() == 1:
+            counter = self.counter
+            board = CompareBoard(self.session, counter.swatches, counter.outlook)
+            board.closed.connect(lambda: self.session.show_side_by_side(shown=False))
+            both.addWidget(board)
+        both.setCurrentIndex(int(self.session.comparing))
+
+    def _probe(self, x: float, y: float) -> None:
+        """Look on the shelf for what is near the colour that was clicked on."""
+        picture = self.session.picture
+        if picture is not None:
+            lab = colour_at(picture, x, y)
+            self.session.assign("probe", Probe(lab, plain_name(lab)))
 
     def shelf(self) -> QWidget:
         """Make the shortlist."""
-        self.shelf_widget = ChooseShelf(self.counter)
+        self.shelf_widget = ChooseShelf(self.session, self.counter.swatches)
         self.shelf_widget.slid.connect(self._take_strip_in_hand)
         return self.shelf_widget
 
@@ -61,195 +80,10 @@ class ChooseStep(Step):
 
     def _take_strip_in_hand(self) -> None:
         if self.canvas is not None:
+            self.session.show_side_by_side(shown=False)
             self.canvas.setFocus(Qt.FocusReason.OtherFocusReason)
 
-    def search(self, text: str) -> bool:
+    def search(self, text: str) -> None:
         """Look for samples by name, code or family."""
-        if self.shelf_widget is None:
-            return False
-        self.shelf_widget.model.set_sought(text)
-        return True
-
-
-_KEYS = {
-    Qt.Key.Key_Return: "lay",
-    Qt.Key.Key_Enter: "lay",
-    Qt.Key.Key_K: "keep",
-    Qt.Key.Key_X: "away",
-    Qt.Key.Key_S: "slide",
-}
-
-
-class SampleListView(QListView):
-    """The list with its keys: Enter lays, K keeps, X sends away."""
-
-    asked = Signal(str)
-
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Answer the keys of a sample before those of a list."""
-        asked = _KEYS.get(Qt.Key(event.key()))
-        if asked and not event.modifiers() & Qt.KeyboardModifier.ControlModifier:
-            self.asked.emit(asked)
-        else:
-            super().keyPressEvent(event)
-
-
-class ChooseShelf(QWidget):
-    """Heading, kinds, the list and what can be done with the chosen sample."""
-
-    slid = Signal()
-    """A sample was laid on the picture as a strip."""
-
-    def __init__(self, counter: Counter) -> None:
-        super().__init__()
-        self._session = counter.session
-        self.model = SampleList(self)
-        self.view = SampleListView()
-        self.row = SampleRow(self.model, counter.swatches, self.view)
-        self.chips: dict[Kind, Chip] = {}
-        self.controls: dict[str, QAbstractButton] = {}
-        self._subtitle = words(size="small", quiet=True, wrap=True)
-        self._set_up_view()
-        self._lay_out()
-        self._wire(counter)
-
-    def _set_up_view(self) -> None:
-        view = self.view
-        view.setModel(self.model)
-        view.setItemDelegate(self.row)
-        view.setAccessibleName(self.tr("Samples, best first"))
-        view.setMouseTracking(True)
-        view.setDragEnabled(True)
-        view.setVerticalScrollMode(QListView.ScrollMode.ScrollPerPixel)
-        view.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        view.setResizeMode(QListView.ResizeMode.Adjust)
-        view.verticalScrollBar().setSingleStep(22)
-
-    def _lay_out(self) -> None:
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, MARGIN, 0, 0)
-        column.setSpacing(0)
-        head = QVBoxLayout()
-        head.setContentsMargins(WIDE_MARGIN, 0, WIDE_MARGIN, 4)
-        head.setSpacing(4)
-        head.addWidget(words(self.tr("Samples"), size="heading"))
-        head.addWidget(self._subtitle)
-        head.addLayout(self._kind_row())
-        column.addLayout(head)
-        column.addWidget(self.view, 1)
-        column.addWidget(rule())
-        column.addLayout(self._action_row())
-
-    def _kind_row(self) -> FlowLayout:
-        flow = FlowLayout(gap=GAP, row_gap=-8)
-        for kind, text in (
-            (Kind.MAT, self.tr("Mats")),
-            (Kind.WRAPPED_FILLET, self.tr("Wrapped fillets")),
-            (Kind.WOOD_FILLET, self.tr("Wood fillets")),
-            (Kind.LINER, self.tr("Liners")),
-            (Kind.MOULDING, self.tr("Mouldings")),
-        ):
-            chip = Chip(text, told=self.tr("Show only: ") + text)
-            chip.toggled.connect(self._filter)
-            self.chips[kind] = chip
-            flow.addWidget(chip)
-        return flow
-
-    def _action_row(self) -> QHBoxLayout:
-        row = QHBoxLayout()
-        row.setContentsMargins(WIDE_MARGIN, GAP, GAP, GAP)
-        row.setSpacing(4)
-        lay = push_button(self.tr("Lay round"), rank="first", told=self.tr("Lay round the picture"))
-        lay.setToolTip(self.tr("Lay the sample round the picture  (Enter)"))
-        self.controls["lay"] = lay
-        row.addWidget(lay)
-        row.addStretch(1)
-        slide = push_button(self.tr("Slide"), told=self.tr("Slide over the picture"))
-        slide.setToolTip(self.tr("Lay the sample on the picture as a strip  (S)"))
-        self.controls["slide"] = slide
-        row.insertWidget(1, slide)
-        for name, icon, told, keys in (
-            ("keep", "keep", self.tr("Keep on the rail"), "K"),
-            ("away", "away", self.tr("Send away"), "X"),
-        ):
-            button = IconButton(icon, told, keys=keys)
-            self.controls[name] = button
-            row.addWidget(button)
-        for name, control in self.controls.items():
-            control.clicked.connect(lambda _on=False, name=name: self.do(name))
-        return row
-
-    def _wire(self, counter: Counter) -> None:
-        session = self._session
-        session.ranked_changed.connect(self._take_ranking)
-        session.set_aside_changed.connect(self._hide_sent_away)
-        session.chosen_code_changed.connect(self._show_chosen)
-        counter.swatches.arrived.connect(self.view.viewport().update)
-        self.view.selectionModel().currentChanged.connect(self._on_current)
-        self.view.clicked.connect(self._on_clicked)
-        self.view.asked.connect(self.do)
-        self._take_ranking()
-        self._show_chosen()
-
-    def do(self, name: str) -> None:
-        """Do something with the chosen sample."""
-        code = self._session.chosen_code
-        if not code:
-            return
-        if name == "lay":
-            lay_round(self._session, (code,))
-        elif name == "slide":
-            lay_strip(self._session, code)
-            self.slid.emit()
-        elif name == "keep":
-            keep_sample(self._session, code)
-        elif name == "away":
-            send_away(self._session, code)
-
-    def _take_ranking(self) -> None:
-        self.model.set_ranked(self._session.ranked)
-        self._say_how_many()
-        self._restore_selection()
-
-    def _hide_sent_away(self) -> None:
-        self.model.set_hidden(frozenset(aside.code for aside in self._session.desk.set_aside))
-        self._restore_selection()
-
-    def _filter(self) -> None:
-        self.model.set_kinds(
-            frozenset(kind for kind, chip in self.chips.items() if chip.isChecked())
-        )
-        self._restore_selection()
-
-    def _say_how_many(self) -> None:
-        count = len(self._session.ranked)
-        if count:
-            said = self.tr("Best first for this picture, with the reason.")
-        else:
-            said = self.tr("Bring a picture, and the rack is judged against it.")
-        self._subtitle.setText(said)
-
-    def _on_current(self, current: QModelIndex, _previous: QModelIndex) -> None:
-        if current.isValid():
-            row = self.model.row_at(current)
-            if isinstance(row, RankedSample):
-                self._session.assign("chosen_code", row.sample.code)
-
-    def _on_clicked(self, index: QModelIndex) -> None:
-        row = self.model.row_at(index)
-        if isinstance(row, Heading):
-            self.model.toggle(row.verdict)
-            self._restore_selection()
-
-    def _show_chosen(self) -> None:
-        self.row.chosen_code = self._session.chosen_code
-        self._restore_selection()
-        self.view.scheduleDelayedItemsLayout()
-        for control in self.controls.values():
-            control.setEnabled(bool(self._session.chosen_code))
-
-    def _restore_selection(self) -> None:
-        index = self.model.index_of(self._session.chosen_code)
-        if index.isValid() and index != self.view.currentIndex():
-            flags = QItemSelectionModel.SelectionFlag.ClearAndSelect
-            self.view.selectionModel().setCurrentIndex(index, flags)
+        if self.shelf_widget is not None:
+            self.shelf_widget.model.set_sought(text)

@@ -50,7 +50,10 @@ class ReadStep(Step):
             canvas.add_layer(layer)
         canvas.pointed.connect(self._point_at)
         self.canvas = canvas
-        return Stage(self.session, canvas, DrawingTools(self.session, self.drawing, pins))
+        stage = Stage(self.session, canvas, DrawingTools(self.session, self.drawing, pins))
+        stage.picture_wanted.connect(self.picture_wanted)
+        stage.picture_dropped.connect(self.picture_dropped)
+        return stage
 
     def shelf(self) -> QWidget:
         """Make the cards of the regions."""

@@ -34,9 +34,15 @@ class Step(QObject):
     """One stop of the job; a subclass gives ``key``, ``icon``, ``title`` and its two parts."""
 
     standing_changed = Signal()
+    picture_wanted = Signal()
+    """The step wants a photograph to be chosen."""
+    picture_dropped = Signal(object)
+    """A photograph's path was dropped on the step."""
 
     key = ""
     icon = ""
+    searches = False
+    """Whether the search field looks through this step's shelf."""
 
     def __init__(self, counter: Counter) -> None:
         super().__init__()
@@ -67,6 +73,5 @@ class Step(QObject):
     def arrive(self) -> None:
         """Do what is due when the designer comes to this step."""
 
-    def search(self, text: str) -> bool:
-        """Look for something on this step's shelf; False when there is nothing to search."""
-        return bool(text) and False
+    def search(self, text: str) -> None:
+        """Look for something on this step's shelf."""

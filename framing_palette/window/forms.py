@@ -1,0 +1,143 @@
+"""Rows of a form on the shelf: a name, a control, and what it means in a sentence."""
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QButtonGroup,
+    QFrame,
+    QLineEdit,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
+
+from framing_palette.errors import FramingPaletteError
+from framing_palette.units import Length, LengthUnit
+from framing_palette.window.controls import Chip, rule, words
+from framing_palette.window.flow import FlowLayout
+from framing_palette.window.tokens import GAP, MARGIN, SECTION, WIDE_MARGIN
+
+
+class Choice(QWidget):
+    """One of a few values, each a chip."""
+
+    picked = Signal(object)
+
+    def __init__(self, name: str, values: Sequence[tuple[object, str]]) -> None:
+        super().__init__()
+        self.chips: dict[object, QAbstractButton] = {}
+        flow = FlowLayout(gap=GAP, row_gap=-8)
+        self.setLayout(flow)
+        group = QButtonGroup(self)
+        for value, text in values:
+            chip = Chip(text, told=f"{name}: {text}")
+            chip.clicked.connect(lambda _on=False, value=value: self.picked.emit(value))
+            group.addButton(chip)
+            self.chips[value] = chip
+            flow.addWidget(chip)
+
+    def show_value(self, value: object) -> None:
+        """Press the chip of a value."""
+        if value in self.chips:
+            self.chips[value].setChecked(True)
+
+
+class LengthField(QWidget):
+    """A length as typed; what cannot be read is said below it and changes nothing."""
+
+    taken = Signal(object)
+
+    def __init__(self, name: str) -> None:
+        super().__init__()
+        self._name = name
+        self._unit: LengthUnit = "in"
+        self.edit = QLineEdit()
+        self.edit.setAccessibleName(name)
+        self.fault = words(size="small", wrap=True)
+        self.fault.hide()
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(4)
+        column.addWidget(self.edit)
+        column.addWidget(self.fault)
+        self.edit.editingFinished.connect(self._take)
+
+    def show_value(self, length: Length | None, unit: LengthUnit, denominator: int) -> None:
+        """Show a length in a unit; bare numbers typed later are of that unit."""
+        self._unit = unit
+        self._say("")
+        self.edit.setText(length.show(unit, denominator) if length is not None else "")
+
+    def _take(self) -> None:
+        text = self.edit.text().removeprefix("about ")
+        try:
+            length = Length.parse(text, self._unit)
+        except FramingPaletteError as error:
+            self._say(str(error))
+            return
+        self._say("")
+        self.taken.emit(length)
+
+    def say(self, fault: str) -> None:
+        """Say below the field what is wrong with what was typed."""
+        self._say(fault)
+
+    def _say(self, fault: str) -> None:
+        self.fault.setText(fault)
+        self.fault.setVisible(bool(fault))
+
+
+class FormShelf(QWidget):
+    """A heading and rows that scroll."""
+
+    def __init__(self, title: str, told: str) -> None:
+        super().__init__()
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, MARGIN, 0, 0)
+        column.setSpacing(4)
+        heading = words(title, size="heading")
+        heading.setContentsMargins(WIDE_MARGIN, 0, WIDE_MARGIN, 0)
+        column.addWidget(heading)
+        if told:
+            line = words(told, size="small", quiet=True, wrap=True)
+            line.setContentsMargins(WIDE_MARGIN, 0, WIDE_MARGIN, 0)
+            column.addWidget(line)
+        column.addSpacing(GAP)
+        inside = QWidget()
+        self._rows = QVBoxLayout(inside)
+        self._rows.setContentsMargins(WIDE_MARGIN, 0, WIDE_MARGIN, SECTION)
+        self._rows.setSpacing(4)
+        column.addWidget(scrolled(inside), 1)
+
+    def section(self, title: str) -> None:
+        """Begin a part of the form."""
+        self._rows.addSpacing(GAP)
+        self._rows.addWidget(rule())
+        self._rows.addSpacing(GAP)
+        self._rows.addWidget(words(title, strong=True))
+
+    def row(self, name: str, control: QWidget, told: str = "") -> None:
+        """Add a control under its name, with what it means below it."""
+        if name:
+            self._rows.addSpacing(GAP)
+            self._rows.addWidget(words(name, size="small"))
+        self._rows.addWidget(control)
+        if told:
+            self._rows.addWidget(words(told, size="small", quiet=True, wrap=True))
+
+    def end(self) -> None:
+        """Leave the rest of the shelf empty."""
+        self._rows.addStretch(1)
+
+
+def scrolled(inside: QWidget) -> QScrollArea:
+    """Return a widget in an area that scrolls up and down."""
+    area = QScrollArea()
+    area.setFrameShape(QFrame.Shape.NoFrame)
+    area.setWidgetResizable(True)
+    area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+    area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+    area.setWidget(inside)
+    return area
