@@ -62,6 +62,10 @@ class ExchangeFileError(FileProblemError):
     """A file of measurements or colours cannot be imported; the problem names the place."""
 
 
+class LibraryError(FileProblemError):
+    """The shop's library cannot be opened, read or written."""
+
+
 class DesignFileError(FileProblemError):
     """A DESIGN.toml cannot be read; the problem names the field."""
 
@@ -70,12 +74,30 @@ class PriceBookError(FileProblemError):
     """A price book cannot be read; the problem names the field."""
 
 
+class VocabularyError(FileProblemError):
+    """A vocabulary file cannot be read; the problem names the word."""
+
+
 class JobFileError(FileProblemError):
     """A saved job cannot be opened."""
 
 
 class OutputError(FileProblemError):
     """A file or folder cannot be written."""
+
+
+class ChartError(FramingPaletteError, ValueError):
+    """A colour chart or grey card in the photograph cannot be used."""
+
+    def __init__(self, problem: str, *, todo: str) -> None:
+        super().__init__(f"{problem[:1].upper()}{problem[1:]}: {todo}.")
+
+
+class CornersError(FramingPaletteError, ValueError):
+    """The marked corners cannot be those of a picture."""
+
+    def __init__(self, problem: str, *, todo: str) -> None:
+        super().__init__(f"{problem[:1].upper()}{problem[1:]}: {todo}.")
 
 
 # --- values -----------------------------------------------------------------------------------
@@ -202,3 +224,21 @@ class CuttingError(FramingPaletteError, ValueError):
 
     def __init__(self, piece: str, *, needs: str, stock: str, todo: str) -> None:
         super().__init__(f"{piece} needs {needs}, but {stock}; {todo}.")
+
+
+class SampleChangedError(FramingPaletteError, RuntimeError):
+    """Someone else changed a sample since it was shown; nothing was overwritten."""
+
+    def __init__(self, code: str, *, seen: int, found: int) -> None:
+        self.code = code
+        super().__init__(
+            f"{code} was changed at another counter (you saw version {seen}, it is now {found}): "
+            "look at it again and repeat your change.",
+        )
+
+
+class ImportPlanError(FramingPaletteError, RuntimeError):
+    """An import no longer fits the library that it was previewed against, or cannot be undone."""
+
+    def __init__(self, problem: str, *, todo: str) -> None:
+        super().__init__(f"{problem}: {todo}.")

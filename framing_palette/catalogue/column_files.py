@@ -61,16 +61,22 @@ def open_catalogue_folder(
     if _size(folder) < SMALL_BYTES:
         return read_catalogue_folder(folder)
     place = (cache_dir or default_cache_dir()) / content_key(folder)
-    try:
-        return _load(place)
-    except (OSError, ValueError, KeyError, TypeError, EOFError):
-        catalogue, problems = read_catalogue_folder(folder)
-        columns = columns_from(catalogue.samples)
-        with suppress(OSError):  # no room for a cache is no reason to stop
-            _save(place, columns, catalogue, problems)
-        return lazy_catalogue(
-            columns, textures_dir=catalogue.textures_dir, name=catalogue.name
-        ), problems
+    kept, facts = kept_columns(place), _kept_facts(place)
+    if kept is not None and facts is not None:
+        return lazy_catalogue(kept, textures_dir=facts[0], name=facts[1]), facts[2]
+    catalogue, problems = read_catalogue_folder(folder)
+    columns = columns_from(catalogue.samples)
+    keep_columns(
+        place,
+        columns,
+        {
+            "textures_dir": catalogue.textures_dir,
+            "name": catalogue.name,
+            "problems": [asdict(problem) for problem in problems],
+        },
+    )
+    named = lazy_catalogue(columns, textures_dir=catalogue.textures_dir, name=catalogue.name)
+    return named, problems
 
 
 def content_key(folder: Path) -> str:
@@ -105,34 +111,47 @@ def _size(folder: Path) -> int:
     return sum(path.stat().st_size for path in _tables(folder))
 
 
-def _save(
-    place: Path, columns: CatalogueColumns, catalogue: Catalogue, problems: tuple[CellProblem, ...]
+def keep_columns(
+    place: Path, columns: CatalogueColumns, facts: dict[str, Any] | None = None
 ) -> None:
-    """Write columns beside their place and move them there whole, so that no half is ever read."""
-    place.parent.mkdir(parents=True, exist_ok=True)
-    made = Path(tempfile.mkdtemp(prefix="new-", dir=place.parent))
+    """Write columns where `kept_columns` finds them; without room nothing is kept.
+
+    They are written beside their place and moved there whole, so that no half is ever read.
+    """
+    with suppress(OSError):
+        place.parent.mkdir(parents=True, exist_ok=True)
+        made = Path(tempfile.mkdtemp(prefix="new-", dir=place.parent))
+        try:
+            for name in column_names():
+                np.save(made / f"{name}.npy", getattr(columns, name), allow_pickle=False)
+            (made / "facts.json").write_text(json.dumps(facts or {}), encoding="utf-8")
+            shutil.rmtree(place, ignore_errors=True)
+            made.replace(place)
+        finally:
+            shutil.rmtree(made, ignore_errors=True)
+        _forget_old(place.parent)
+
+
+def kept_columns(place: Path) -> CatalogueColumns | None:
+    """Return columns mapped from disk, or None when there are none that can be read."""
     try:
-        for name in column_names():
-            np.save(made / f"{name}.npy", getattr(columns, name), allow_pickle=False)
-        facts = {
-            "textures_dir": catalogue.textures_dir,
-            "name": catalogue.name,
-            "problems": [asdict(problem) for problem in problems],
-        }
-        (made / "facts.json").write_text(json.dumps(facts), encoding="utf-8")
-        shutil.rmtree(place, ignore_errors=True)
-        made.replace(place)
-    finally:
-        shutil.rmtree(made, ignore_errors=True)
-    _forget_old(place.parent)
+        columns = CatalogueColumns(
+            **{name: _array(place / f"{name}.npy") for name in column_names()}
+        )
+        os.utime(place)  # tells the newest from the oldest when old ones are forgotten
+    except (OSError, ValueError, EOFError):
+        return None
+    return columns
 
 
-def _load(place: Path) -> tuple[Catalogue, tuple[CellProblem, ...]]:
-    facts = json.loads((place / "facts.json").read_text(encoding="utf-8"))
-    columns = CatalogueColumns(**{name: _array(place / f"{name}.npy") for name in column_names()})
-    os.utime(place)  # tells the newest from the oldest when old ones are forgotten
-    catalogue = lazy_catalogue(columns, textures_dir=facts["textures_dir"], name=facts["name"])
-    return catalogue, tuple(CellProblem(**problem) for problem in facts["problems"])
+def _kept_facts(place: Path) -> tuple[str, str, tuple[CellProblem, ...]] | None:
+    """Return the textures folder, name and problems that were kept with columns."""
+    try:
+        facts = json.loads((place / "facts.json").read_text(encoding="utf-8"))
+        problems = tuple(CellProblem(**problem) for problem in facts["problems"])
+        return str(facts["textures_dir"]), str(facts["name"]), problems
+    except (OSError, ValueError, KeyError, TypeError):
+        return None
 
 
 def _array(path: Path) -> NDArray[Any]:

@@ -52,7 +52,7 @@ def record_of(sample: Sample, *, with_colours: bool = True) -> dict[str, Any]:
     if sample.profile is not None:
         record["profile"] = [list(point) for point in sample.profile.points]
     if with_colours:
-        record["colours"] = [_colour_record(colour) for colour in sample.colours]
+        record["colours"] = [record_of_colour(colour) for colour in sample.colours]
         if sample.texture is not None:
             record["texture"] = _texture_record(sample.texture)
     return record
@@ -74,7 +74,7 @@ def sample_of(
     if texture is None and "texture" in record:
         texture = texture_from_numbers([_number(x) for x in record["texture"]])
     if colours is None:
-        colours = tuple(_colour(one) for one in record.get("colours", ()))
+        colours = tuple(colour_of_record(one) for one in record.get("colours", ()))
     return Sample(
         code=record["code"],
         name=record["name"],
@@ -102,14 +102,16 @@ def _known(sample: Sample, names: Sequence[str]) -> dict[str, Any]:
     return {name: fact for name, fact in facts if fact is not None and fact != ""}
 
 
-def _colour_record(colour: SampleColour) -> dict[str, Any]:
+def record_of_colour(colour: SampleColour) -> dict[str, Any]:
+    """Return one colour of a sample as plain data."""
     record: dict[str, Any] = {"lab": list(colour.lab), "share": colour.share}
     if colour.spectrum is not None:
         record["spectrum"] = list(colour.spectrum)
     return record
 
 
-def _colour(record: Mapping[str, Any]) -> SampleColour:
+def colour_of_record(record: Mapping[str, Any]) -> SampleColour:
+    """Return the colour of `record_of_colour`."""
     lightness, a, b = record["lab"]
     spectrum = record.get("spectrum")
     return SampleColour((lightness, a, b), record["share"], tuple(spectrum) if spectrum else None)

@@ -1,0 +1,97 @@
+"""Merging: what an import would change in a library, told before anything is changed."""
+
+import hashlib
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from typing import Any
+
+from framing_palette.catalogue.records import record_of, record_text
+from framing_palette.catalogue.samples import Sample
+
+
+@dataclass(frozen=True, slots=True)
+class Change:
+    """One fact of a sample that an import would change; None for unknown."""
+
+    code: str
+    fact: str
+    before: object
+    after: object
+
+    def __str__(self) -> str:
+        """Return the change as one line for the preview."""
+        return f"{self.code}: {self.fact} {_told(self.before)} → {_told(self.after)}"
+
+
+@dataclass(frozen=True, slots=True)
+class ImportPlan:
+    """What an import will do; made without touching the library.
+
+    Parameters
+    ----------
+    samples
+        What is imported.
+    source
+        Where it comes from, for the history.
+    new, changed
+        Places in `samples`.
+    unchanged
+        How many are the same already.
+    missing
+        Codes that the library has and the import has not; they stay.
+    edited
+        Codes among the changed for which the shop has facts of its own; those stay in force.
+    changes
+        Fact by fact, of the changed samples.
+    library_revision
+        The state of the library that the plan was made for.
+    """
+
+    samples: Sequence[Sample]
+    source: str
+    new: tuple[int, ...]
+    changed: tuple[int, ...]
+    unchanged: int
+    missing: tuple[str, ...]
+    edited: tuple[str, ...]
+    changes: tuple[Change, ...]
+    library_revision: int
+
+    @property
+    def summary(self) -> str:
+        """The plan in one sentence."""
+        return (
+            f"{len(self.new)} new, {len(self.changed)} changed, {self.unchanged} the same, "
+            f"{len(self.missing)} not in the import; {len(self.edited)} keep the shop's own edits."
+        )
+
+
+def imported_text(sample: Sample) -> str:
+    """Return a sample as the library keeps it."""
+    return record_text(record_of(sample))
+
+
+def digest_of(text: str) -> str:
+    """Return a short mark that is the same for the same record."""
+    return hashlib.blake2b(text.encode("utf-8"), digest_size=16).hexdigest()
+
+
+def changes_between(before: Mapping[str, Any], after: Mapping[str, Any]) -> tuple[Change, ...]:
+    """Return the facts that differ between two records of one sample."""
+    code = str(after.get("code") or before.get("code"))
+    return tuple(
+        Change(code, fact, before.get(fact), after.get(fact))
+        for fact in sorted({*before, *after})
+        if before.get(fact) != after.get(fact)
+    )
+
+
+def _told(value: object) -> str:
+    if value is None:
+        return "unknown"
+    if isinstance(value, list):
+        return f"{len(value)} values" if len(value) > 3 else ", ".join(map(_told, value))
+    if isinstance(value, dict):
+        lab = value.get("lab")
+        return f"({', '.join(f'{x:.1f}' for x in lab)})" if lab else "values"
+    return str(value)
