@@ -85,7 +85,7 @@ def coats(frames: tuple[Hung, ...], view: View, sight: Sight, supplies: Supplies
 
 def _wall_coat(frames: tuple[Hung, ...], view: View, sight: Sight, wall: Wall) -> Coat:
     forms = tuple(
-        (hung.extent, _form(hung.plan.layers[-1:]), hung.plan.wall_z_mm) for hung in frames
+        (hung.extent, _form(hung.plan.layers[-1:], hung.plan.wall_z_mm)) for hung in frames
     )
     return Coat(
         ("wall", wall, forms, view, sight.light),
@@ -117,25 +117,33 @@ def _frame_coats(job: _Job) -> Iterator[Coat]:
     pane = job.sight.pane
     if pane is not Pane.NONE and job.plan.pane_below:
         yield Coat(
-            ("pane", pane, job.plan.extent, _form(job.plan.layers[job.plan.pane_below :])),
+            ("pane", pane, job.plan.extent, _form(job.plan.layers[job.plan.pane_below :], 0.0)),
             lambda: pane_pieces(job.plan, pane, job.grid, job.box),
         )
 
 
-def _form(layers: tuple[LayerPlan, ...]) -> tuple[object, ...]:
-    """Return what of some layers throws shade, their looks left out."""
-    return tuple((layer.build, layer.holes, layer.base_mm, layer.profile) for layer in layers)
+def _form(layers: tuple[LayerPlan, ...], level_mm: float) -> tuple[object, ...]:
+    """Return what of some layers throws shade onto a level, their looks left out.
+
+    Heights count from that level, so that what only lies higher as a whole stays the same.
+    """
+    return tuple(
+        (layer.build, layer.holes, round(layer.base_mm - level_mm, 6), layer.profile)
+        for layer in layers
+    )
 
 
 def _layer_coats(job: _Job, number: int) -> Iterator[Coat]:
     plan, layer = job.plan, job.plan.layers[number]
     for window in range(len(layer.holes)):
         site, clip = job.site(window), _clip(plan, number, window)
-        key = ("layer", number, window, layer, clip, _form(plan.layers[number + 1 :]))
+        form = _form(plan.layers[number:], layer.base_mm)
+        key = ("layer", number, window, layer.skin, layer.outer, clip, form)
         if layer.build is Build.SHEET:
             if window == 0 or clip_is_own(site, number):
                 yield Coat((*key, "flat"), _flat_drawing(job, site, number, clip))
-            yield Coat((*key, "bevel"), _bevel_drawing(site, number, job.box))
+            cut = ("bevel", number, window, layer.skin.core_lab, layer.bevel_mm, form)
+            yield Coat(cut, _bevel_drawing(site, number, job.box))
         else:
             yield Coat(key, _strip_drawing(job, site, number, clip))
 
@@ -175,7 +183,7 @@ def _strip_drawing(job: _Job, site: Site, number: int, clip: Hole) -> Callable[[
 
 def _art_coats(job: _Job, window: int) -> Iterator[Coat]:
     plan, site = job.plan, job.site(window)
-    art, form = plan.arts[window], _form(plan.layers)
+    art, form = plan.arts[window], _form(plan.layers, 0.0)
     sight = plan.layers[0].hole(window) if plan.layers else Hole(plan.extent)
     if not _holds(art, sight.rect):
         yield Coat(("ground", window, plan.ground, art, form), _ground_drawing(job, site, sight))

@@ -3,8 +3,13 @@
 from dataclasses import dataclass
 
 import numpy as np
+from numpy.lib.stride_tricks import sliding_window_view
+from numpy.typing import NDArray
 
 from framing_palette.arrays import Float32Array
+
+Place = tuple[int, int]
+Places = NDArray[np.int64]
 
 PATCH, OVERLAP = 0.8, 0.3  # of the tile, of the patch
 TRIES = 14
@@ -65,36 +70,50 @@ class Patches:
         """Rows of a patch that are compared."""
         return self.tile_rows // self.step
 
-    def tries(
-        self, rng: np.random.Generator, after: tuple[int, int] | None = None
-    ) -> list[tuple[int, int]]:
-        """Return random places (row, column), none that just goes on where the last one ended."""
+    def first(self, rng: np.random.Generator) -> Place:
+        """Return a random place to begin with."""
+        rows, columns = self._tries(rng)
+        return int(rows[0]), int(columns[0])
+
+    def best_after(
+        self, rng: np.random.Generator, last: Place, before: Float32Array
+    ) -> tuple[Place, float]:
+        """Return the random place that agrees best with what it overlaps, and how far it is off.
+
+        A place that would just go on where the last patch ended is passed over.
+
+        Parameters
+        ----------
+        before
+            Grey of the overlap, shape (grey_rows, overlap).
+        """
+        rows, columns = self._tries(rng)
+        on = (last[1] + self.width - self.overlap) % self.tile_columns
+        across = np.abs(_round_trip(columns - on, self.tile_columns))
+        down = np.abs(_round_trip(rows - last[0], self.tile_rows))
+        near = (across <= _ALIKE * self.tile_columns) & (down <= _ALIKE * self.tile_rows)
+        windows = sliding_window_view(self.small, before.shape)
+        errors = np.square(windows[rows // self.step, columns] - before).mean(axis=(1, 2))
+        best = int(np.argmin(np.where(near, np.inf, errors)))
+        return (int(rows[best]), int(columns[best])), float(errors[best])
+
+    def _tries(self, rng: np.random.Generator) -> tuple[Places, Places]:
         columns = rng.integers(self.starts, size=TRIES)
         rows = rng.integers(self.grey_rows, size=TRIES) * self.step if self.free else 0 * columns
-        tries = list(zip(rows.tolist(), columns.tolist(), strict=True))
-        if after is None:
-            return tries
-        on = (after[0], (after[1] + self.width - self.overlap) % self.tile_columns)
-        apart = [t for t in tries if not self._near(t, on)]
-        return apart or tries[:1]
+        return rows, columns
 
-    def _near(self, one: tuple[int, int], other: tuple[int, int]) -> bool:
-        across = abs(_round_trip(one[1] - other[1], self.tile_columns))
-        down = abs(_round_trip(one[0] - other[0], self.tile_rows))
-        return across <= _ALIKE * self.tile_columns and down <= _ALIKE * self.tile_rows
-
-    def cut(self, at: tuple[int, int]) -> Float32Array:
+    def cut(self, at: Place) -> Float32Array:
         """Return the patch from a place."""
         row, column = at
         return self.wide[row : row + self.tile_rows, column : column + self.width]
 
-    def grey(self, at: tuple[int, int], columns: int) -> Float32Array:
+    def grey(self, at: Place, columns: int) -> Float32Array:
         """Return the grey beginning of the patch from a place, for comparing."""
         row, column = at[0] // self.step, at[1]
         return self.small[row : row + self.grey_rows, column : column + columns]
 
 
-def _round_trip(difference: int, size: int) -> int:
+def _round_trip(difference: Places, size: int) -> Places:
     return (difference + size // 2) % size - size // 2
 
 

@@ -63,6 +63,11 @@ class Response:
     room: Float64Array
     sheen: Float64Array
 
+    def part(self, start: int, stop: int) -> "Response":
+        """Return the response of some of the points."""
+        part = slice(start, stop)
+        return Response(self.lamp[part], self.room[part], self.sheen[part])
+
 
 @dataclass(frozen=True, slots=True)
 class Daylight:

@@ -35,6 +35,8 @@ def level_light(site: Site, start: int, z_mm: float, box: Box) -> Float32Array:
 def along_axis(site: Site, start: int, sides: tuple[Side, Side], z_mm: float, box: Box) -> Daylight:
     """Return the light that two opposite straight walls leave to a level plane, along one axis."""
     along = site.grid.x_mm(box) if Side.LEFT in sides else site.grid.y_mm(box)
+    if start >= len(site.plan.layers):
+        return Daylight(np.ones_like(along), np.ones_like(along))
     one, two = (
         daylight(ridges(site, start, side), sum(side.outward) * along, z_mm, side, site.light)
         for side in sides

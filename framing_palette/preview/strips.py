@@ -1,7 +1,7 @@
 """Strips: four sides round an opening, each with its own light, joined at the corners."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 import numpy as np
 
@@ -32,6 +32,8 @@ class Ring:
         Of the strips; a plain colour for the core of a board.
     bare
         True for the cut core of a board.
+    known
+        Sections that were worked out already, by side: where they begin, and the light.
     """
 
     site: Site
@@ -40,6 +42,7 @@ class Ring:
     outer: Rect
     surface: Surface
     bare: bool = False
+    known: dict[tuple[Side, Side], tuple[int, Response]] = field(default_factory=dict)
 
     @property
     def layer(self) -> LayerPlan:
@@ -112,13 +115,40 @@ def side_strip(ring: Ring, side: Side, box: Box, *, lit_as: Side | None = None) 
     lit_as
         The side that it is lit as, when it is going to be turned.
     """
-    at = ring.outward_mm(side, box)
-    response = section(ring.site, ring.number, lit_as or side, at, bare=ring.bare)
+    response = _across(ring, side, lit_as or side, box)
     across = _from_the_ends(ring, side, box)
     lit, glint = _lit(response, across), _glint(response, across)
     if side not in _LEVEL:
         lit, glint = np.ascontiguousarray(lit.T), None if glint is None else glint.T
-    return shade(ring.surface, _texture(ring, side, box, at), lit, glint, ring.finish)
+    return shade(ring.surface, _texture(ring, side, box), lit, glint, ring.finish)
+
+
+def _across(ring: Ring, side: Side, lit_as: Side, box: Box) -> Response:
+    """Return the light across a side for a block's rows or columns.
+
+    The whole side is worked out once, because its corners and its middle share it.
+    """
+    whole = _side_box(ring, side)
+    first, last = (box[0], box[1]) if side in _LEVEL else (box[2], box[3])
+    start, stop = (whole[0], whole[1]) if side in _LEVEL else (whole[2], whole[3])
+    if first < start or last > stop:
+        return section(ring.site, ring.number, lit_as, ring.outward_mm(side, box), bare=ring.bare)
+    if (side, lit_as) not in ring.known:
+        at = ring.outward_mm(side, whole)
+        light = section(ring.site, ring.number, lit_as, at, bare=ring.bare)
+        ring.known[side, lit_as] = (start, light)
+    return ring.known[side, lit_as][1].part(first - start, last - start)
+
+
+def _side_box(ring: Ring, side: Side) -> Box:
+    """Return the pixels from a side's outer edge to just within its inner edge."""
+    outer, inner = ring.site.grid.around(ring.outer), ring.site.grid.inside(ring.inner)
+    return {
+        Side.TOP: Box(outer.row_0, inner.row_0 + 1, 0, 1),
+        Side.BOTTOM: Box(inner.row_1 - 1, outer.row_1, 0, 1),
+        Side.LEFT: Box(0, 1, outer.column_0, inner.column_0 + 1),
+        Side.RIGHT: Box(0, 1, inner.column_1 - 1, outer.column_1),
+    }[side]
 
 
 def _lit(response: Response, across: Daylight) -> Float32Array:
@@ -142,7 +172,7 @@ def _from_the_ends(ring: Ring, side: Side, box: Box) -> Daylight:
     return along_axis(ring.site, ring.number + 1, ends, ring.layer.top_mm, box)
 
 
-def _texture(ring: Ring, side: Side, box: Box, at: Float64Array) -> Float32Array | None:
+def _texture(ring: Ring, side: Side, box: Box) -> Float32Array | None:
     """Return the texture under a strip, its grain along the side; each side begins elsewhere."""
     tile = ring.surface.tile
     if tile is None:
@@ -152,9 +182,9 @@ def _texture(ring: Ring, side: Side, box: Box, at: Float64Array) -> Float32Array
     first = box.column_0 - corner.column_0 if side in _LEVEL else box.row_0 - corner.row_0
     count = box.columns if side in _LEVEL else box.rows
     seed = seed_of(ring.layer.skin.code, ring.number, ring.site.window, side)
-    begin = int(np.random.default_rng(seed).integers(tile.shape[1]))
-    longest = max(corner.rows, corner.columns)
-    begin = begin % max(tile.shape[1] - longest, 1) if tile.shape[1] > longest else begin
+    spare = tile.shape[1] - max(corner.rows, corner.columns)
+    begin = seed % (spare if spare > 0 else tile.shape[1])
+    at = ring.outward_mm(side, box)
     across = np.floor(np.maximum(at, 0.0) * grid.px_per_mm).astype(int)
     across = np.minimum(across, tile.shape[0] - 1)
     block: Float32Array = window_of(tile, 0, begin + first, tile.shape[0], count)[across]

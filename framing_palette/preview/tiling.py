@@ -31,6 +31,7 @@ from framing_palette.preview.patches import (
 
 _LEAST_TILE_PX = 6
 _EVEN = 0.012  # deviation of tone below which a repeat cannot be seen
+_SMALL_PX = 600
 _LINED = 0.3  # share of the variance between rows that makes a pattern of lines along the stick
 
 
@@ -117,20 +118,18 @@ def _quilted(patches: "Patches", columns: int, rng: np.random.Generator) -> Floa
     depth = patches.wide.shape[2:]
     out = np.empty((patches.tile_rows, columns + patch, *depth), np.float32)
     kept = np.empty((patches.grey_rows, columns + patch), np.float32)
-    place, at = 0, patches.tries(rng)[0]
+    place, at = 0, patches.first(rng)
     out[:, :patch], kept[:, :patch] = patches.cut(at), patches.grey(at, patch)
     while place + patch < columns:
         place += patch - overlap
         before = kept[:, place : place + overlap]
-        tries = patches.tries(rng, after=at)
-        errors = [float(np.square(patches.grey(t, overlap) - before).mean()) for t in tries]
-        at = tries[int(np.argmin(errors))]
+        at, error = patches.best_after(rng, at, before)
         fresh = patches.cut(at)
         out[:, place : place + overlap] = blended(
             out[:, place : place + overlap],
             fresh[:, :overlap],
             patches.mean,
-            likeness(min(errors), patches.small),
+            likeness(error, patches.small),
             axis=1,
         )
         out[:, place + overlap : place + patch] = fresh[:, overlap:]
@@ -144,7 +143,9 @@ def _sheet(tile: Float32Array, extent: Extent, rng: np.random.Generator) -> Floa
     if min(height, width) < _LEAST_TILE_PX or _is_even(tile):
         return _repeated(tile, extent)
     spare = width
-    variants = [_strip(tile, extent.columns + spare, rng, loose=True) for _ in range(2)]
+    variants = [
+        _strip(tile, extent.columns + spare, rng, loose=True) for _ in range(_variants(extent))
+    ]
     if extent.rows <= height:
         return variants[0][: extent.rows, : extent.columns]
     wraps = meets(tile, axis=0)
@@ -163,6 +164,11 @@ def _sheet(tile: Float32Array, extent: Extent, rng: np.random.Generator) -> Floa
         out[place : place + overlap] = blended(before, band[:overlap], mean, alike, axis=0)
         out[place + overlap : place + patch] = band[overlap:]
     return out[: extent.rows]
+
+
+def _variants(extent: Extent) -> int:
+    """Return how many strips a surface is stacked from; a small or narrow one can do with one."""
+    return 1 if extent.strip or extent.columns <= _SMALL_PX else 2
 
 
 def _repeated(tile: Float32Array, extent: Extent) -> Float32Array:

@@ -161,6 +161,20 @@ def test_a_spacer_lifts_the_glass():
     assert plan_of(design, SHOP).layers[-1].base_mm == pytest.approx(2.8 + 6 + 2 - 15)
 
 
+def test_a_colour_without_reflectance_is_an_estimate_in_the_clients_light():
+    plan = plan_of(simple(), SHOP, under="A")
+    assert any("RED-MAT has no measured reflectance" in notice for notice in plan.notices)
+    measured = replace(
+        SHOP["RED-MAT"],
+        colours=(replace(SHOP["RED-MAT"].colours[0], spectrum=(0.4,) * 36),),
+    )
+    shop = Catalogue((measured,))
+    plan = plan_of(simple(inner=None, moulding=None, shop=shop), shop, under="A")
+    assert plan.notices == ()
+    # An even reflectance stays the same grey in every light.
+    assert plan.layers[0].skin.lab[1:] == pytest.approx((0.0, 0.0), abs=0.05)
+
+
 def test_sides_point_outward():
     rect = Rect(1, 2, 11, 22)
     assert [rect.edge(side) for side in Side] == [-2, 11, 22, -1]

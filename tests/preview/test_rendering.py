@@ -203,6 +203,28 @@ def test_a_near_white_board_with_a_strong_relief_is_not_darkened_by_clipping(tmp
     assert rendering.clipped_share < 0.01
 
 
+def test_a_black_texture_leaves_the_samples_colour(tmp_path):
+    shop = textured("BLACK", Kind.MAT, RED, tmp_path, np.zeros((8, 8), np.uint8))
+    rendering = render(
+        simple(inner=None, outer="BLACK", shop=shop), picture(), shop, width_px=500,
+        options=EVEN_WALL,
+    )  # fmt: skip
+    hole = rendering.plan.layers[0].holes[0].rect
+    flat = Rect(hole.left - 40, hole.top + 20, hole.left - 12, hole.bottom - 20)
+    assert apart(block(rendering, flat), RED) < 0.5
+
+
+def test_a_texture_of_one_pixel_is_an_even_surface(tmp_path):
+    shop = textured("DOT", Kind.MAT, RED, tmp_path, np.full((1, 1, 3), 77, np.uint8))
+    rendering = render(
+        simple(inner=None, outer="DOT", shop=shop), picture(), shop, width_px=500,
+        options=EVEN_WALL,
+    )  # fmt: skip
+    hole = rendering.plan.layers[0].holes[0].rect
+    flat = Rect(hole.left - 40, hole.top + 20, hole.left - 12, hole.bottom - 20)
+    assert apart(block(rendering, flat), RED) < 0.5
+
+
 def test_the_art_shows_its_own_colours_away_from_the_mat():
     rendering = shown(simple(), 900)
     assert apart(block(rendering, Rect(40, 40, 260, 160)), ART) < 0.5

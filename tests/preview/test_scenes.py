@@ -5,7 +5,7 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
-from framing_palette.catalogue import Catalogue
+from framing_palette.catalogue import Kind, Profile
 from framing_palette.design import (
     Arrangement,
     Art,
@@ -37,6 +37,7 @@ from tests.preview.frames import (
     mm,
     picture,
     simple,
+    textured,
 )
 
 ART = (20.0, 0.0, 0.0)
@@ -161,6 +162,30 @@ def test_a_bent_fillet_follows_an_oval():
     assert done.grid.inside(corner).rows > 0
 
 
+def test_the_grain_of_a_bent_fillet_follows_the_curve(tmp_path):
+    lines = np.zeros((30, 60), np.uint8) + 90
+    lines[:4] = 240  # a bright line along the sight edge
+    shop = textured(
+        "LINED", Kind.WOOD_FILLET, GREEN, tmp_path, lines, scale=0.5, thickness=mm(3),
+        profile=Profile(((0.0, 3.0), (12.0, 3.0))),
+    )  # fmt: skip
+    design = oval()
+    fillet = layer_of(shop["LINED"], reveal=all_round(6))
+    design = replace(design, layers=(fillet, *design.layers))
+    done = render(design, picture(260, 200), shop, width_px=1000, options=EVEN_WALL)
+    hole = done.plan.layers[0].holes[0].rect
+    x, y = hole.middle
+    for edge, across in ((hole.left, -1), (hole.right, 1)):
+        sight, outer = (
+            sorted((edge + across * 0.5, edge + across * 1.5)),
+            sorted((edge + across * 3.5, edge + across * 5.0)),
+        )
+        bright = block(done, Rect(sight[0], y - 8, sight[1], y + 8)).mean()
+        assert bright > 1.3 * block(done, Rect(outer[0], y - 8, outer[1], y + 8)).mean()
+    bottom = block(done, Rect(x - 8, hole.bottom + 0.5, x + 8, hole.bottom + 1.5)).mean()
+    assert bottom > 1.3 * block(done, Rect(x - 8, hole.bottom + 3.5, x + 8, hole.bottom + 5)).mean()
+
+
 def test_every_window_of_a_multiple_mat_shows_art_bevel_and_mat():
     design = Design(
         Art(mm(80), mm(60), mm(1), mm(3)),
@@ -204,8 +229,19 @@ def test_a_plain_pane_mirrors_a_little_and_a_coated_one_much_less():
                                                 options=EVEN_WALL).srgb)  # fmt: skip
 
 
+def test_a_pane_out_of_sight_draws_nothing():
+    done = render_corner(
+        simple(glazing=True), picture(), SHOP, width_px=40, height_px=40, px_per_mm=4.0,
+        options=Options(pane=Pane.PLAIN, wall=EVEN_WALL.wall),
+    )  # fmt: skip
+    bare = render_corner(
+        simple(glazing=True), picture(), SHOP, width_px=40, height_px=40, px_per_mm=4.0,
+        options=EVEN_WALL,
+    )  # fmt: skip
+    assert np.array_equal(done.srgb, bare.srgb)
+
+
 def test_notices_of_several_designs_are_told_once():
     bare = simple(moulding="BARE-MOULDING")
     done = render_side_by_side([bare, bare], [picture()], SHOP, width_px=400)
     assert sum("BARE-MOULDING" in notice for notice in done.notices) == 1
-    assert isinstance(SHOP, Catalogue)
