@@ -5,6 +5,7 @@ from typing import Any
 
 import numpy as np
 
+from framing_palette.colour import srgb_to_linear
 from framing_palette.errors import PictureFileError
 from framing_palette.picture.limits import refuse_too_many_pixels
 from framing_palette.picture.photographs import Ink, Photograph
@@ -13,7 +14,13 @@ from framing_palette.picture.still_files import CODEC_FAULTS
 ROMM_PRIMARIES = (0.7347, 0.2653, 0.1596, 0.8404, 0.0366, 0.0001)
 """Chromaticities of ROMM RGB (ISO 22028-2), the widest space that the raw decoder offers."""
 
-D50_WHITE = (0.3457, 0.3585)
+D50_WHITE, D65_WHITE = (0.3457, 0.3585), (0.3127, 0.3290)
+
+P3_CODE = 12
+P3_PRIMARIES = (0.680, 0.320, 0.265, 0.690, 0.150, 0.060)
+"""Display P3, as coding-independent code points name it (ITU-T H.273, colour primaries 12)."""
+
+CURVE_STEPS = 4096
 
 
 def decode_heic(path: Path) -> Photograph:
@@ -46,7 +53,7 @@ def decode_heic(path: Path) -> Photograph:
         full_height_px=height,
         transparent=transparent,
         premultiplied=bool(file.premultiplied_alpha),
-        profile=bytes(file.info.get("icc_profile") or b""),
+        profile=bytes(file.info.get("icc_profile") or _profile_of_code(file.info)),
     )
 
 
@@ -62,6 +69,8 @@ def decode_raw(path: Path, *, max_side: int) -> Photograph:
         import rawpy
     except ImportError as missing:
         raise _extra_missing(path, "camera raw", "raw", "a TIFF") from missing
+    import imagecodecs
+
     try:
         with rawpy.imread(str(path)) as raw:
             width, height = raw.sizes.width, raw.sizes.height
@@ -85,18 +94,32 @@ def decode_raw(path: Path, *, max_side: int) -> Photograph:
         peak=65535.0,
         full_width_px=height if turned else width,
         full_height_px=width if turned else height,
-        profile=_linear_romm_profile(),
+        profile=bytes(
+            imagecodecs.cms_profile(
+                "rgb", whitepoint=D50_WHITE, primaries=ROMM_PRIMARIES, gamma=1.0
+            )
+        ),
         notices=("The raw file is developed with the camera's own white balance.",),
+        colour_source="the camera maker's figures in the raw file",
     )
 
 
-def _linear_romm_profile() -> bytes:
+def _profile_of_code(info: dict[str, Any]) -> bytes:
+    """Return a profile for colours that the file names by code only, or nothing for sRGB's."""
     import imagecodecs
 
-    profile: Any = imagecodecs.cms_profile(
-        "rgb", whitepoint=D50_WHITE, primaries=ROMM_PRIMARIES, gamma=1.0
+    code = info.get("nclx_profile") or {}
+    if code.get("color_primaries") != P3_CODE:
+        return b""
+    greys = np.linspace(0, 1, CURVE_STEPS)[:, np.newaxis].repeat(3, axis=1)
+    return bytes(
+        imagecodecs.cms_profile(
+            "rgb",
+            whitepoint=D65_WHITE,
+            primaries=P3_PRIMARIES,
+            transferfunction=np.round(srgb_to_linear(greys)[:, 0] * 65535).astype(np.uint16),
+        )
     )
-    return bytes(profile)
 
 
 def _extra_missing(path: Path, kind: str, extra: str, instead: str) -> PictureFileError:

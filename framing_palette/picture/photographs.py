@@ -45,6 +45,8 @@ class Photograph:
         Size stored in the file, before any reduction by the decoder and before turning.
     notices
         Sentences worth telling.
+    colour_source
+        Where the colours come from, when not from a profile in the file; for the trust's words.
     """
 
     samples: NDArray[Any]
@@ -57,6 +59,7 @@ class Photograph:
     profile: bytes = b""
     orientation: int = 1
     notices: tuple[str, ...] = ()
+    colour_source: str = ""
 
     @property
     def is_turned(self) -> bool:

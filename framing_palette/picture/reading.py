@@ -197,7 +197,13 @@ def _as_rgb(samples: Float32Array, ink: Ink) -> Float32Array:
 
 
 def _trust(photograph: Photograph, clipped_share: float) -> ColourTrust:
-    if photograph.profile:
+    if photograph.colour_source:
+        method = "profile"
+        words = (
+            f"The colours follow {photograph.colour_source}; nothing in the photograph tells how "
+            "far light and camera were off."
+        )
+    elif photograph.profile:
         method = "profile"
         words = (
             f"The colours follow the file's own profile ({profile_name(photograph.profile)}); "

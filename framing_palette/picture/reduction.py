@@ -35,19 +35,21 @@ def reduced(photograph: Photograph, *, max_side: int) -> tuple[Float32Array, flo
     clipped_share
         Share of stored pixels, 0..1, with a colour channel at either end.
     """
-    rows, columns = photograph.samples.shape[:2]
+    rows, columns, channels = photograph.samples.shape
     scale = min(1.0, max_side / max(rows, columns))
     out_rows, out_columns = max(1, round(rows * scale)), max(1, round(columns * scale))
-    strip_rows = max(1, STRIP_SAMPLES // (columns * photograph.samples.shape[2]))
-    strips, clipped = [], 0
+    strip_rows = max(1, STRIP_SAMPLES // (columns * channels))
+    narrow = np.empty((rows, out_columns, photograph.ink.channels), dtype=np.float32)
+    clipped = 0
     for start in range(0, rows, strip_rows):
         part = photograph.samples[start : start + strip_rows]
         clipped += _clipped_pixels(part, photograph)
-        strips.append(resized(_in_light(part, photograph), part.shape[0], out_columns))
-    light = resized(np.concatenate(strips), out_rows, out_columns)
-    return upright(_from_light(light, photograph.ink), photograph.orientation), clipped / (
-        rows * columns
-    )
+        narrow[start : start + strip_rows] = resized(
+            _in_light(part, photograph), part.shape[0], out_columns
+        )
+    light = resized(narrow, out_rows, out_columns)
+    samples = upright(_from_light(light, photograph.ink), photograph.orientation)
+    return samples, clipped / (rows * columns)
 
 
 def upright(samples: Float32Array, orientation: int) -> Float32Array:
@@ -63,22 +65,28 @@ def upright(samples: Float32Array, orientation: int) -> Float32Array:
 
 def _in_light(part: NDArray[Any], photograph: Photograph) -> Float32Array:
     """Return a strip of samples as linear values 0..1, laid on white where transparent."""
-    values = np.clip(part.astype(np.float32) / np.float32(photograph.peak), 0, 1)
     channels = photograph.ink.channels
-    colours = values[..., :channels]
-    light = colours if photograph.ink is Ink.CMYK else _to_light(colours)
+    gamma = 1.0 if photograph.ink is Ink.CMYK else STAND_IN_GAMMA
     if not photograph.transparent:
-        return light
-    opacity = values[..., channels:]
+        return _curved(part, photograph.peak, gamma)
+    opacity = _curved(part[..., channels:], photograph.peak, 1.0)
     paper = np.float32(0 if photograph.ink is Ink.CMYK else 1)
     if photograph.premultiplied:
-        restored = np.clip(colours / np.maximum(opacity, 1e-6), 0, 1)
-        light = restored if photograph.ink is Ink.CMYK else _to_light(restored)
+        colours = _curved(part[..., :channels], photograph.peak, 1.0)
+        light = _curved(colours / np.maximum(opacity, np.float32(1e-6)), 1.0, gamma)
+    else:
+        light = _curved(part[..., :channels], photograph.peak, gamma)
     return as_float32(light * opacity + paper * (1 - opacity))
 
 
-def _to_light(values: Float32Array) -> Float32Array:
-    return as_float32(np.power(values, np.float32(STAND_IN_GAMMA)))
+def _curved(part: NDArray[Any], peak: float, gamma: float) -> Float32Array:
+    """Return (part / peak) ** gamma within 0..1, from a table where samples are whole numbers."""
+    if np.issubdtype(part.dtype, np.floating):
+        values = np.nan_to_num(as_float32(part) / np.float32(peak), nan=0.0, posinf=1.0)
+        return as_float32(np.clip(values, 0, 1) ** np.float32(gamma))
+    steps = np.arange(int(peak) + 1, dtype=np.float64)
+    table = ((steps / peak) ** gamma).astype(np.float32)
+    return table.take(part, mode="clip")
 
 
 def _from_light(light: Float32Array, ink: Ink) -> Float32Array:
@@ -88,7 +96,7 @@ def _from_light(light: Float32Array, ink: Ink) -> Float32Array:
 
 
 def _clipped_pixels(part: NDArray[Any], photograph: Photograph) -> int:
-    colours = part[..., : photograph.ink.channels]
     if photograph.ink is Ink.CMYK:  # bare paper and full ink are ordinary there
         return 0
+    colours = part[..., : photograph.ink.channels]
     return int(((colours <= 0) | (colours >= photograph.peak)).any(axis=-1).sum())

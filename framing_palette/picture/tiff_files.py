@@ -1,5 +1,6 @@
 """TIFF files of 8, 16 and 32 bits, decoded to a :class:`Photograph` without losing depth."""
 
+import logging
 from pathlib import Path
 from typing import Any
 
@@ -19,6 +20,8 @@ _INKS = {
     "YCBCR": Ink.RGB,
 }
 _ASSOCIATED_ALPHA, _UNASSOCIATED_ALPHA = 1, 2
+logging.getLogger("tifffile").addHandler(logging.NullHandler())  # faults are told in a sentence
+
 _JPEG_COMPRESSIONS = ("OJPEG", "JPEG", "JPEG_LOSSY")
 
 
@@ -52,7 +55,7 @@ def _decode(file: Any, path: Path) -> Photograph:
     refuse_too_many_pixels(path, width, height, bytes_each=-(-page.nbytes // (width * height)))
     samples = _channels_last(page.asarray(), page.axes)
     if page.photometric.name == "PALETTE":
-        samples = np.moveaxis(page.colormap, 0, -1)[samples[..., 0]]
+        samples = _palette(page)[samples[..., 0]]
     extra = tuple(int(kind) for kind in page.extrasamples)
     alpha = bool(extra) and extra[0] in (_ASSOCIATED_ALPHA, _UNASSOCIATED_ALPHA)
     samples = samples[..., : ink.channels + alpha]
@@ -91,10 +94,19 @@ def _channels_last(samples: Any, axes: str) -> Any:
     return samples if axes.endswith("S") else samples[..., np.newaxis]
 
 
+def _palette(page: Any) -> Any:
+    """Return the colours of the palette, shape (colours, 3), 0 to 255.
+
+    Writers disagree about the low byte of its 16 bits, and some fill only that one.
+    """
+    colours = np.moveaxis(page.colormap, 0, -1)
+    return colours if colours.max(initial=0) <= 255 else colours >> 8
+
+
 def _peak(page: Any, samples: Any) -> float:
     """Return the value of full scale; floats count from 0 to 1."""
     if page.photometric.name == "PALETTE":
-        return 65535.0
+        return 255.0
     if np.issubdtype(samples.dtype, np.floating):
         return 1.0
     bits = page.bitspersample
