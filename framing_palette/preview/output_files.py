@@ -6,9 +6,13 @@ from framing_palette.catalogue import Catalogue
 from framing_palette.design import Design
 from framing_palette.errors import OutputError
 from framing_palette.picture import Picture
-from framing_palette.preview.easels import Easel
 from framing_palette.preview.looks import Options, Quality
-from framing_palette.preview.preview_files import write_html, write_png, write_tiff
+from framing_palette.preview.preview_files import (
+    check_folder,
+    write_html,
+    write_png,
+    write_tiff,
+)
 from framing_palette.preview.rendering import Rendering, Tell, render, render_linear
 
 ENDINGS = (".png", ".tif", ".tiff", ".html")
@@ -53,18 +57,18 @@ def write_preview_file(
             problem="has no ending that says its form",
             todo=f"end it in {', '.join(ENDINGS)}",
         )
-    options, easel = options or Options(quality=Quality.FULL), Easel()
-    done = render(
-        design, picture, catalogue, width_px=width_px, options=options, easel=easel, tell=tell
-    )
-    if ending == ".png":
-        write_png(path, done.srgb, px_per_mm=done.grid.px_per_mm)
-    elif ending == ".html":
-        title = design.name or "Framed picture"
-        write_html(path, [(title, done.srgb)], title=title, notes=list(done.notices))
-    else:
-        linear = render_linear(
-            design, picture, catalogue, width_px=width_px, options=options, easel=easel
+    check_folder(path)
+    options = options or Options(quality=Quality.FULL)
+    if ending in {".tif", ".tiff"}:
+        linear, done = render_linear(
+            design, picture, catalogue, width_px=width_px, options=options, tell=tell
         )
         write_tiff(path, linear, px_per_mm=done.grid.px_per_mm)
+        return done
+    done = render(design, picture, catalogue, width_px=width_px, options=options, tell=tell)
+    if ending == ".png":
+        write_png(path, done.srgb, px_per_mm=done.grid.px_per_mm)
+    else:
+        title = design.name or "Framed picture"
+        write_html(path, [(title, done.srgb)], title=title, notes=list(done.notices))
     return done

@@ -140,6 +140,20 @@ def _figure(caption: str, srgb: UInt8Array) -> str:
     )
 
 
+def check_folder(path: Path) -> None:
+    """Refuse a path whose folder is not there, before time is spent on what goes into it.
+
+    Raises
+    ------
+    OutputError
+        Naming the folder.
+    """
+    if not path.parent.is_dir():
+        raise OutputError(
+            path.parent, problem="is not a folder", todo="make it first or choose another"
+        )
+
+
 def _written(path: Path, content: bytes) -> Path:
     """Write a file whole or not at all, so that an earlier one is never half overwritten."""
     part: Path | None = None

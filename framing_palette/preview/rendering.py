@@ -120,8 +120,12 @@ def render_linear(
     options: Options | None = None,
     easel: Easel | None = None,
     tell: Tell | None = None,
-) -> Float32Array:
-    """Return the framed picture in linear sRGB, not clipped, shape (rows, width_px, 3).
+) -> tuple[Float32Array, Rendering]:
+    """Return the framed picture in linear sRGB, not clipped, and the same as a rendering.
+
+    Returns
+    -------
+    Shape (rows, width_px, 3), light in proportion to energy; and what ``render`` returns.
 
     Raises
     ------
@@ -130,7 +134,7 @@ def render_linear(
     RenderingStoppedError
         When ``tell`` returned False.
     """
-    options = options or Options()
+    options, easel = options or Options(), easel or Easel()
     plan = plan_of(design, catalogue, under=options.under)
     view = whole_view(plan, width_px, options)
     show = Show((Hung(plan),), ((picture,),), options.under)
@@ -139,8 +143,12 @@ def render_linear(
     def keep(linear: Float32Array, box: Box) -> None:
         canvas[box.within(view.box)] = linear
 
-    draw_bands(show, view, options, easel or Easel(), keep=keep, tell=tell)
-    return canvas
+    draw_bands(show, view, options, easel, keep=keep, tell=tell)
+    srgb = srgb_u8(canvas)
+    srgb.flags.writeable = False
+    clipped = clipped_pixels(canvas) / (view.box.rows * view.box.columns)
+    notices = (*plan.notices, *easel.unread_textures(show), *proportion_notices(plan, picture))
+    return canvas, Rendering(srgb, view.grid, plan, clipped, notices)
 
 
 def drawn(

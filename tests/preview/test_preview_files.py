@@ -106,6 +106,12 @@ def test_a_folder_that_is_not_there_is_told_by_name(tmp_path):
         write_png(tmp_path / "none" / "p.png", PIXELS)
 
 
+def test_nothing_is_rendered_for_a_folder_that_is_not_there(tmp_path, monkeypatch):
+    monkeypatch.setattr("framing_palette.preview.output_files.render", None)
+    with pytest.raises(OutputError, match="none is not a folder"):
+        write_preview_file(tmp_path / "none" / "p.png", simple(), picture(), SHOP, width_px=160)
+
+
 def test_a_failed_write_leaves_the_earlier_file_and_no_rubbish(tmp_path, monkeypatch):
     path = write_png(tmp_path / "p.png", PIXELS)
     before = path.read_bytes()

@@ -9,6 +9,7 @@ from framing_palette.catalogue import Finish, Kind
 from framing_palette.colour import (
     delta_e_2000,
     lab_d50_to_linear_srgb,
+    linear_to_srgb,
     srgb_to_linear,
     srgb_u8_to_lab_d50,
 )
@@ -308,10 +309,19 @@ def test_bands_fit_together_to_the_last_digit(monkeypatch, tmp_path):
     relief = np.random.default_rng(1).normal(128, 14, (60, 80)).clip(0, 255).astype(np.uint8)
     shop = textured("WOVEN", Kind.MAT, RED, tmp_path, relief)
     design = simple(inner="WHITE-MAT", outer="WOVEN", moulding="GREY-LEAF", shop=shop)
-    whole = render_linear(design, busy_picture(30, 40), shop, width_px=400)
+    whole, _ = render_linear(design, busy_picture(30, 40), shop, width_px=400)
     monkeypatch.setattr("framing_palette.preview.rendering._BAND_PIXELS", 400 * 37)
-    banded = render_linear(design, busy_picture(30, 40), shop, width_px=400)
+    banded, _ = render_linear(design, busy_picture(30, 40), shop, width_px=400)
     assert np.array_equal(whole, banded)
+
+
+def test_linear_light_comes_with_the_same_rendering():
+    art = busy_picture()
+    linear, done = render_linear(simple(), art, SHOP, width_px=300)
+    same = render(simple(), art, SHOP, width_px=300)
+    assert np.array_equal(done.srgb, same.srgb)
+    assert done.plan == same.plan
+    assert linear_to_srgb(linear.clip(0, 1)) * 255 == pytest.approx(done.srgb, abs=0.6)
 
 
 def test_full_quality_agrees_with_the_draft_but_for_the_finest_lines():
