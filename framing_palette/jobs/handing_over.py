@@ -1,8 +1,11 @@
 """From a job to the contents of its papers: what the client and the workshop get to read."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import replace
 from datetime import datetime, timedelta
 from typing import Final
+
+import numpy as np
 
 from framing_palette.catalogue import Catalogue, Sample
 from framing_palette.design import (
@@ -29,13 +32,17 @@ from framing_palette.papers import (
     Shop,
     TicketContents,
 )
+from framing_palette.papers.care import care_notes
 from framing_palette.papers.contents import MOST_OPTIONS, PageName, PublicPrice
-from framing_palette.papers.cut_list import sample_words
 from framing_palette.papers.proposal import panel_sizes
+from framing_palette.papers.vocabulary import Vocabulary
+from framing_palette.papers.vocabulary_files import shipped_vocabulary
+from framing_palette.papers.words import characters
 from framing_palette.picture import Picture
 from framing_palette.preview import Easel, render_design
 from framing_palette.preview import Options as PreviewOptions
 
+NO_SHOP: Final = Shop()
 DEMO_SHOP: Final = Shop(
     "The Corner Framer",
     ("1 Example Street, Anytown", "hello@framer.example"),
@@ -43,7 +50,7 @@ DEMO_SHOP: Final = Shop(
 )
 VALID_DAYS: Final = 30
 PX_PER_MM: Final = 8.0
-MOST_LEAD_PX: Final = 1400
+WALL_SHARE: Final = 0.07
 
 
 def proposal_contents(
@@ -51,10 +58,11 @@ def proposal_contents(
     picture: Picture,
     catalogue: Catalogue,
     *,
-    shop: Shop = DEMO_SHOP,
+    shop: Shop = NO_SHOP,
     page: PageName = "A4",
     book: PriceBook | None = None,
     notation: Notation | None = None,
+    vocabulary: Vocabulary | None = None,
 ) -> ProposalContents:
     """Return what the client reads.
 
@@ -71,9 +79,11 @@ def proposal_contents(
     page
         The paper that it will be printed on, which decides the proportions of the pictures.
     book
-        Prices are shown when it is given.
+        Prices are shown when it is given, and of them only what is not private.
     notation
         How lengths are written; in the design's own unit when None.
+    vocabulary
+        The shop's words; the shipped ones when None.
 
     Raises
     ------
@@ -86,36 +96,25 @@ def proposal_contents(
     """
     shown = _shown(job)
     lead = shown.index(job.agreed) if job.agreed in shown else 0
-    sizes = panel_sizes(page, len(shown))
-    easel = Easel()
-    options = tuple(
-        _option(
-            option,
-            picture,
-            catalogue,
-            box=sizes[0] if place == lead else sizes[1],
-            easel=easel,
-            book=book,
-            notation=notation,
-        )
-        for place, option in enumerate(shown)
-    )
-    first = shown[lead].design
-    notation = notation or Notation(first.unit)
-    until = job.changed + timedelta(days=VALID_DAYS)
-    return ProposalContents(
+    design = shown[lead].design
+    notation = notation or Notation(design.unit)
+    contents = ProposalContents(
         number=job.number,
         title=job.title,
         client=job.client.name,
         shop=shop,
         at=job.changed,
-        options=options,
+        options=tuple(
+            _option(option, catalogue, notation, book, vocabulary or shipped_vocabulary())
+            for option in shown
+        ),
         lead=lead,
         is_agreed=job.agreed is not None,
-        art=f"{notation.figures(first.art.width)} × {notation.said(first.art.height)}",
-        care=(),
-        validity=f"Valid until {_date(until)}.",
+        art=_art_words(design, notation),
+        care=care_notes(design, samples_of(design, catalogue)),
+        validity=f"Valid until {_date(job.changed + timedelta(days=VALID_DAYS))}",
     )
+    return _pictured(contents, shown, picture, catalogue, page)
 
 
 def _shown(job: Job) -> list[Option]:
@@ -128,40 +127,73 @@ def _shown(job: Job) -> list[Option]:
     return shown
 
 
+def _art_words(design: Design, notation: Notation) -> str:
+    if design.arrangement and len(design.windows) > 1:
+        return f"{len(design.windows)} pieces"
+    return f"{notation.pair(design.art.width, design.art.height)} {notation.unit}"
+
+
 def _option(
     option: Option,
-    picture: Picture,
     catalogue: Catalogue,
-    *,
-    box: tuple[float, float],
-    easel: Easel,
+    notation: Notation,
     book: PriceBook | None,
-    notation: Notation | None,
+    vocabulary: Vocabulary,
 ) -> ProposalOption:
+    """Return an option without its picture, which is rendered once its panel's size is known."""
     design = option.design
-    notation = notation or Notation(design.unit)
-    width_px = min(MOST_LEAD_PX, round(box[0] * PX_PER_MM))
-    look = PreviewOptions(height_px=round(width_px * box[1] / box[0]))
-    srgb = render_design(design, picture, catalogue, width_px=width_px, options=look, easel=easel)
-    price = _public(price_of(design, book, catalogue)) if book else None
+    samples = samples_of(design, catalogue)
+    told = characters([samples[code] for code in design.codes], vocabulary, most=1)
     return ProposalOption(
         name=design.name,
-        srgb=srgb,
-        reasons=option.reasons,
-        parts=tuple(_parts(design, catalogue)),
+        srgb=np.full((1, 1, 3), 200, np.uint8),
+        reasons=(*option.reasons, *told),
+        parts=tuple(_parts(design, samples)),
         outside=_outside(design, notation),
-        price=price,
+        price=_public(price_of(design, book, catalogue)) if book else None,
     )
 
 
-def _parts(design: Design, catalogue: Catalogue) -> Iterator[tuple[str, str]]:
-    samples = samples_of(design, catalogue)
+def _pictured(
+    contents: ProposalContents,
+    shown: Sequence[Option],
+    picture: Picture,
+    catalogue: Catalogue,
+    page: PageName,
+) -> ProposalContents:
+    """Return the contents with every design rendered to fill its panel on the page."""
+    lead_box, other_box = panel_sizes(contents, page=page)
+    easel = Easel()
+    options = []
+    for place, (told, option) in enumerate(zip(contents.options, shown, strict=True)):
+        width, height = lead_box if place == contents.lead else other_box
+        width_px = round(width * PX_PER_MM)
+        look = PreviewOptions(margin=WALL_SHARE, height_px=round(width_px * height / width))
+        srgb = render_design(
+            option.design, picture, catalogue, width_px=width_px, options=look, easel=easel
+        )
+        options.append(replace(told, srgb=srgb))
+    return replace(contents, options=tuple(options))
+
+
+def _parts(design: Design, samples: Mapping[str, Sample]) -> Iterator[tuple[str, str]]:
+    """Yield every part of a design from the art outward, in plain words."""
     for layer in design.layers:
-        yield str(layer.kind).replace("_", " ").capitalize(), sample_words(layer.code, samples)
+        kind = str(layer.kind).replace("_", " ").capitalize()
+        yield kind, _sample_words(layer.code, layer.material, samples)
     if design.glazing:
-        yield "Glazing", design.glazing.material
+        yield "Glazing", f"{design.glazing.material}, {design.glazing.thickness.show('mm')}"
+    for name, board in (("Mount", design.mount), ("Backing", design.backing)):
+        if board:
+            yield name, board.material or "board"
     if design.moulding:
-        yield "Frame", sample_words(design.moulding.code, samples)
+        yield "Frame", _sample_words(design.moulding.code, design.moulding.material, samples)
+
+
+def _sample_words(code: str, material: str, samples: Mapping[str, Sample]) -> str:
+    sample = samples.get(code)
+    words = (sample.name, sample.material or material) if sample else (material,)
+    return ", ".join(word for word in words if word) or "as agreed"
 
 
 def _outside(design: Design, notation: Notation) -> str:
@@ -170,19 +202,26 @@ def _outside(design: Design, notation: Notation) -> str:
     if sizes.frame:
         rails = {rail.side: rail.long_point.value for rail in sizes.frame.rails}
         width, height = rails["top"], rails["right"]
-    return f"{notation.figures(width)} × {notation.said(height)}"
+    return f"{notation.pair(width, height)} {notation.unit}"
 
 
 def _public(price: Price) -> PublicPrice:
-    lines = tuple((line.title, line.client_how, line.amount.show()) for line in price.client_lines)
+    lines = tuple(
+        (line.title, _squared(line.client_how), line.amount.show()) for line in price.client_lines
+    )
     return PublicPrice(lines, price.total.show(), price.tax_words)
+
+
+def _squared(words: str) -> str:
+    """Return words with the signs for squares that people expect on paper."""
+    return words.replace("ft2", "ft²").replace("in2", "in²").replace("m2", "m²")
 
 
 def ticket_contents(
     job: Job,
     catalogue: Catalogue,
     *,
-    shop: Shop = DEMO_SHOP,
+    shop: Shop = NO_SHOP,
     notation: Notation | None = None,
     out_of_rabbet: bool = False,
 ) -> TicketContents:

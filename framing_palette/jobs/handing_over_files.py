@@ -1,19 +1,50 @@
 """The papers of a saved job, written into a folder."""
 
+from dataclasses import dataclass
 from pathlib import Path, PurePosixPath
 from tempfile import TemporaryDirectory
 
 from framing_palette.catalogue import Catalogue
 from framing_palette.design import PriceBook
 from framing_palette.errors import JobFileError
-from framing_palette.jobs.handing_over import proposal_contents, ticket_contents
+from framing_palette.jobs.handing_over import NO_SHOP, proposal_contents, ticket_contents
 from framing_palette.jobs.job_files import PackedJob
-from framing_palette.papers import Notation, proposal_pdf, ticket_pdf, write_paper
+from framing_palette.papers import Notation, Shop, proposal_pdf, ticket_pdf, write_paper
 from framing_palette.papers.contents import PageName
+from framing_palette.papers.drawing_set import drawing_set
 from framing_palette.papers.paper_files import paper_folder
+from framing_palette.papers.vocabulary import Vocabulary
 from framing_palette.picture import Picture, read_picture_file
 
 PROPOSAL, TICKET = "proposal.pdf", "ticket.pdf"
+
+
+@dataclass(frozen=True, slots=True)
+class PaperWishes:
+    """How papers are to look.
+
+    Parameters
+    ----------
+    page
+        A4 or Letter.
+    shop
+        Who hands them over.
+    notation
+        How lengths are written; in the design's own unit when None.
+    book
+        Prices stand on the proposal when it is given.
+    vocabulary
+        The shop's words; the shipped ones when None.
+    stands_out
+        Whether the framer has agreed to a stack that is deeper than the rabbet.
+    """
+
+    page: PageName = "A4"
+    shop: Shop = NO_SHOP
+    notation: Notation | None = None
+    book: PriceBook | None = None
+    vocabulary: Vocabulary | None = None
+    stands_out: bool = False
 
 
 def picture_of(packed: PackedJob, path: Path | str) -> Picture:
@@ -42,10 +73,7 @@ def write_proposal(
     path: Path | str,
     catalogue: Catalogue,
     folder: Path,
-    *,
-    page: PageName = "A4",
-    book: PriceBook | None = None,
-    notation: Notation | None = None,
+    wishes: PaperWishes = PaperWishes(),
 ) -> Path:
     """Write the proposal of a job and return its path.
 
@@ -54,11 +82,17 @@ def write_proposal(
     FramingPaletteError
         When the job has no design or photograph, or the file cannot be written.
     """
-    picture = picture_of(packed, path)
     contents = proposal_contents(
-        packed.job, picture, catalogue, page=page, book=book, notation=notation
+        packed.job,
+        picture_of(packed, path),
+        catalogue,
+        shop=wishes.shop,
+        page=wishes.page,
+        book=wishes.book,
+        notation=wishes.notation,
+        vocabulary=wishes.vocabulary,
     )
-    content = proposal_pdf(contents, page=page)
+    content = proposal_pdf(contents, page=wishes.page)
     return write_paper(paper_folder(folder) / PROPOSAL, content)
 
 
@@ -66,20 +100,26 @@ def write_ticket(
     packed: PackedJob,
     catalogue: Catalogue,
     folder: Path,
+    wishes: PaperWishes = PaperWishes(),
     *,
-    page: PageName = "A4",
-    notation: Notation | None = None,
-    out_of_rabbet: bool = False,
-) -> Path:
-    """Write the ticket of a job and return its path.
+    with_drawings: bool = False,
+) -> tuple[Path, ...]:
+    """Write the ticket of a job, and its drawings if wished, and return their paths.
 
     Raises
     ------
     FramingPaletteError
-        When the design cannot be cut as it is, or the file cannot be written.
+        When the design cannot be cut as it is, or a file cannot be written.
     """
     contents = ticket_contents(
-        packed.job, catalogue, notation=notation, out_of_rabbet=out_of_rabbet
+        packed.job,
+        catalogue,
+        shop=wishes.shop,
+        notation=wishes.notation,
+        out_of_rabbet=wishes.stands_out,
     )
-    content = ticket_pdf(contents, page=page)
-    return write_paper(paper_folder(folder) / TICKET, content)
+    content = ticket_pdf(contents, page=wishes.page)
+    written = [write_paper(paper_folder(folder) / TICKET, content)]
+    for drawing in drawing_set(contents) if with_drawings else ():
+        written += [write_paper(folder / name, body) for name, body in drawing.files()]
+    return tuple(written)

@@ -13,6 +13,7 @@ from framing_palette.papers.contents import (
     ProposalOption,
     Shop,
     TicketContents,
+    notation_of,
 )
 from framing_palette.papers.drawing_dxf import dxf_bytes
 from framing_palette.papers.drawing_svg import svg_text
@@ -28,6 +29,7 @@ __all__ = [
     "Shop",
     "TicketContents",
     "dxf_bytes",
+    "notation_of",
     "proposal_pdf",
     "svg_text",
     "ticket_pdf",

@@ -9,7 +9,7 @@ from framing_palette.arrays import UInt8Array
 from framing_palette.catalogue import Sample
 from framing_palette.design import AgreedSize, Cuttable, Design, StickPlan, Weight, agree
 from framing_palette.design.measuring import TOLERANCE_INCH, Measured
-from framing_palette.errors import MeasurementsMissingError, NotAsMeasuredError
+from framing_palette.errors import FieldError, MeasurementsMissingError, NotAsMeasuredError
 from framing_palette.units import Denominator, Length, LengthUnit
 
 PageName = Literal["A4", "Letter"]
@@ -76,6 +76,22 @@ class Notation:
         return (
             f"Lengths in {words}; ≈ means rounded to the nearest {rounding}, all others are exact."
         )
+
+
+def notation_of(units: str) -> Notation:
+    """Return a notation from one unit, or two with a comma: ``in``, ``mm,in``.
+
+    Raises
+    ------
+    FieldError
+        When a unit is not known, or there are more than two.
+    """
+    known: dict[str, LengthUnit] = {"in": "in", "mm": "mm", "cm": "cm"}
+    names = [name.strip() for name in units.split(",")]
+    if len(names) > 2 or len(set(names)) != len(names) or not set(names) <= set(known):
+        wanted = "write in, mm or cm, or two of them with a comma"
+        raise FieldError("units", got=repr(units), wanted=wanted)
+    return Notation(known[names[0]], known[names[1]] if len(names) > 1 else None)
 
 
 @dataclass(frozen=True, slots=True)

@@ -28,16 +28,24 @@ def dxf_bytes(drawing: Drawing) -> bytes:
     options.write_fixed_meta_data_for_testing = True
     try:
         document = library.new(VERSION, units=units.MM)
-        for name in sorted({_layer(shape) for shape in drawing.shapes}):
+        drawn = [shape for shape in drawing.shapes if _has_line(shape)]
+        for name in sorted({_layer(shape) for shape in drawn}):
             document.layers.add(name)
         space = document.modelspace()
-        for shape in drawing.shapes:
+        for shape in drawn:
             _draw(space, shape, drawing.height)
         stream = StringIO()
         document.write(stream)
     finally:
         options.write_fixed_meta_data_for_testing = before
-    return stream.getvalue().encode(document.encoding)
+    return stream.getvalue().encode(document.output_encoding)
+
+
+def _has_line(shape: Shape) -> bool:
+    """Tell whether a shape is more than a fill: a dot of a leader, too, is only a mark on paper."""
+    if isinstance(shape, Polygon | Oval):
+        return shape.pen is not None
+    return isinstance(shape, Line | Text)
 
 
 def _layer(shape: Shape) -> str:

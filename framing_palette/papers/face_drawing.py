@@ -65,7 +65,7 @@ def face_drawing(
     cuttable: Cuttable,
     notation: Notation,
     box: tuple[float, float],
-    lettering: Lettering = Lettering(),  # noqa: B008 - frozen
+    lettering: Lettering | None = None,
 ) -> Drawing:
     """Return the face of a design fitted into a box on the page.
 
@@ -74,6 +74,7 @@ def face_drawing(
     box
         Width and height in mm that the drawing with its dimensions may take.
     """
+    lettering = lettering or Lettering()
     outlines = outlines_of(cuttable.design, cuttable.sizes)
     before, below, after = _rooms(cuttable, notation, lettering)
     outside = outlines.outside

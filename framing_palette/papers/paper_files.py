@@ -1,9 +1,9 @@
 """Papers and drawings on their way to the disc, whole or not at all."""
 
 from pathlib import Path
-from tempfile import NamedTemporaryFile
 
 from framing_palette.errors import OutputError
+from framing_palette.whole_files import write_whole
 
 
 def write_paper(path: Path, content: bytes) -> Path:
@@ -14,22 +14,7 @@ def write_paper(path: Path, content: bytes) -> Path:
     OutputError
         When the file cannot be written.
     """
-    part: Path | None = None
-    try:
-        with NamedTemporaryFile(dir=path.parent, prefix=".", suffix=".part", delete=False) as file:
-            part = Path(file.name)
-            file.write(content)
-        part.chmod(0o644)
-        part.replace(path)
-    except OSError as error:
-        if part is not None:
-            part.unlink(missing_ok=True)
-        raise OutputError(
-            path,
-            problem=f"cannot be written ({error.strerror or error})",
-            todo="choose a folder that exists and that you may write to",
-        ) from error
-    return path
+    return write_whole(path, content)
 
 
 def paper_folder(path: Path) -> Path:

@@ -1,6 +1,7 @@
 """The client's page: the picture in its design, why it suits, what it is made of, what it costs."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
 from io import BytesIO
 from typing import Final
 
@@ -38,18 +39,34 @@ SMALL: Final = Style(7.6, grey=0.2)
 LABEL: Final = Style(8, grey=0.35)
 TOTAL: Final = Style(12, "bold")
 GUTTER: Final = 7.0
+SECTION_GAP: Final = 4.5
 LETTERS: Final = "ABC"
 JPEG_QUALITY: Final = 92
-# From the roomiest setting to the tightest: height of the panel in mm, and size of the type.
-_SETTINGS: Final = (
-    (104.0, 1.0),
-    (92.0, 1.0),
-    (82.0, 0.96),
-    (74.0, 0.92),
-    (66.0, 0.88),
-    (58.0, 0.84),
-    (50.0, 0.8),
+ON_COLOUR: Final = (
+    "The pictures are worked out from measured samples; screens and printers change colours a "
+    "little, so judge colour on the samples themselves."
 )
+
+Box = tuple[float, float]
+
+
+@dataclass(frozen=True, slots=True)
+class _Fit:
+    """One way to set the page: the panel's height in mm, the type's scale, whether sums show."""
+
+    panel: float
+    scale: float
+    shows_sums: bool
+
+
+# From the roomiest to the tightest; the first that fits the page is taken.
+_FITS: Final = (
+    *(_Fit(height, 1.0, shows_sums=True) for height in (138, 126, 114, 104, 94)),
+    *(_Fit(height, 1.0, shows_sums=False) for height in (94, 86, 78)),
+    *(_Fit(height, scale, shows_sums=False) for height, scale in ((74, 0.94), (68, 0.88))),
+    *(_Fit(height, scale, shows_sums=False) for height, scale in ((60, 0.84), (52, 0.8))),
+)
+_TALLEST_OF_SEVERAL: Final = 104.0
 
 
 def proposal_pdf(contents: ProposalContents, *, page: PageName = "A4") -> bytes:
@@ -68,21 +85,18 @@ def proposal_pdf(contents: ProposalContents, *, page: PageName = "A4") -> bytes:
     )
 
 
-def panel_sizes(page: PageName, count: int) -> tuple[tuple[float, float], tuple[float, float]]:
-    """Return width and height in mm of the lead's panel and of the others' panels."""
-    paper, height = PAPERS[page], _SETTINGS[0][0]
-    return _panel_boxes(paper, count, height)
+def panel_sizes(contents: ProposalContents, *, page: PageName = "A4") -> tuple[Box, Box]:
+    """Return width and height in mm of the lead's panel and of each other's.
 
+    They follow from the words alone, so that pictures can be rendered to fill their panels.
 
-def _panel_boxes(
-    paper: Paper, count: int, height: float
-) -> tuple[tuple[float, float], tuple[float, float]]:
-    if count == 1:
-        return (paper.inner_width, height), (0.0, 0.0)
-    side = (paper.inner_width - 2 * GUTTER) / 3
-    lead = paper.inner_width - side - GUTTER
-    others = count - 1
-    return (lead, height), (side, (height - (others - 1) * GUTTER) / others)
+    Raises
+    ------
+    FieldError
+        When there is no option, or more than three.
+    """
+    fit, _ = _fitted(contents, PAPERS[page])
+    return _panel_boxes(PAPERS[page], len(contents.options), fit.panel)
 
 
 def proposal_pages(contents: ProposalContents, *, page: PageName = "A4") -> tuple[Drawing, ...]:
@@ -93,19 +107,26 @@ def proposal_pages(contents: ProposalContents, *, page: PageName = "A4") -> tupl
     FieldError
         When there is no option, or more than three.
     """
+    paper = PAPERS[page]
+    _, bodies = _fitted(contents, paper)
+    foot = _foot(contents, paper.inner_width)
+    return tuple(_sheet(paper, body, foot) for body in bodies)
+
+
+def _fitted(contents: ProposalContents, paper: Paper) -> tuple[_Fit, tuple[Drawing, ...]]:
+    """Return the roomiest fit and the bodies of its pages; two pages when nothing fits on one."""
     count = len(contents.options)
     if not 1 <= count <= MOST_OPTIONS:
         wanted = f"a proposal shows 1 to {MOST_OPTIONS}"
         raise FieldError("number of options", got=count, wanted=wanted)
-    paper = PAPERS[page]
-    foot = _foot(contents, paper.inner_width)
-    room = paper.inner_height - foot.height - 4.0
-    for panel_height, scale in _SETTINGS:
-        body = above(*_body(contents, paper, panel_height, scale), gap=5.0)
+    room = paper.inner_height - _foot(contents, paper.inner_width).height - 4.0
+    fits = [fit for fit in _FITS if count == 1 or fit.panel <= _TALLEST_OF_SEVERAL]
+    for fit in fits:
+        body = above(*_body(contents, paper, fit), gap=SECTION_GAP)
         if body.height <= room:
-            return (_sheet(paper, body, foot),)
-    *first, care = _body(contents, paper, *_SETTINGS[-1])
-    return _sheet(paper, above(*first, gap=5.0), foot), _sheet(paper, care, foot)
+            return fit, (body,)
+    *first, last = _body(contents, paper, fits[-1])
+    return fits[-1], (above(*first, gap=SECTION_GAP), last)
 
 
 def _sheet(paper: Paper, body: Drawing, foot: Drawing) -> Drawing:
@@ -116,27 +137,40 @@ def _sheet(paper: Paper, body: Drawing, foot: Drawing) -> Drawing:
     return joined(paper.width, paper.height, placed)
 
 
-def _body(
-    contents: ProposalContents, paper: Paper, panel_height: float, scale: float
-) -> tuple[Drawing, ...]:
+def _body(contents: ProposalContents, paper: Paper, fit: _Fit) -> tuple[Drawing, ...]:
     width = paper.inner_width
-    return (
-        _head(contents, width),
-        _panels(contents, paper, panel_height),
-        _columns(contents, width, scale),
-        _care(contents, width, scale),
+    head, panels = _head(contents, width), _panels(contents, paper, fit.panel)
+    if len(contents.options) > 1:
+        care = _care(contents, width, fit.scale, columns=2)
+        return head, panels, _options(contents, width, fit), care
+    option, left = contents.options[0], width * 0.5
+    right = width - left - GUTTER
+    words = beside(
+        above(
+            _reasons(option, left, fit.scale),
+            _care(contents, left, fit.scale, columns=1),
+            gap=SECTION_GAP,
+        ),
+        above(
+            _made_of(option, right, fit.scale), _price(option.price, right, fit), gap=SECTION_GAP
+        ),
+        gap=GUTTER,
     )
+    return head, panels, words
 
 
 def _head(contents: ProposalContents, width: float) -> Drawing:
-    facts = f"Proposal {contents.number}   {contents.at:%d %B %Y}".replace("  0", "  ")
+    at = contents.at
+    facts = f"Proposal {contents.number}   {at.day} {at:%B %Y}"
     line = beside(
         paragraph(contents.shop.name, SHOP, width * 0.55),
         paragraph(facts, FACTS, width * 0.45, "end"),
     )
     client = f"for {contents.client}" if contents.client else ""
     art = f"art {contents.art}" if contents.art else ""
-    under = " · ".join(part for part in (client, art) if part)
+    agreed = "agreed design" if contents.is_agreed and len(contents.options) == 1 else ""
+    name = contents.options[0].name if len(contents.options) == 1 else ""
+    under = " · ".join(part for part in (name, client, art, agreed) if part)
     return above(
         line,
         space(1.4),
@@ -147,27 +181,39 @@ def _head(contents: ProposalContents, width: float) -> Drawing:
     )
 
 
+def _panel_boxes(paper: Paper, count: int, height: float) -> tuple[Box, Box]:
+    if count == 1:
+        return (paper.inner_width, height), (0.0, 0.0)
+    side = (paper.inner_width - 2 * GUTTER) / 3
+    others = count - 1
+    lead = paper.inner_width - side - GUTTER
+    return (lead, height), (side, (height - (others - 1) * GUTTER) / others)
+
+
 def _panels(contents: ProposalContents, paper: Paper, height: float) -> Drawing:
     count = len(contents.options)
     lead_box, other_box = _panel_boxes(paper, count, height)
-    lead = _panel(contents.options[contents.lead], *lead_box)
+    lead = _panel(contents, contents.lead, lead_box)
     if count == 1:
         return lead
     others = [
-        _panel(option, *other_box)
-        for place, option in enumerate(contents.options)
-        if place != contents.lead
+        _panel(contents, place, other_box) for place in range(count) if place != contents.lead
     ]
     return beside(lead, above(*others, gap=GUTTER), gap=GUTTER)
 
 
-def _panel(option: ProposalOption, width: float, height: float) -> Drawing:
+def _panel(contents: ProposalContents, place: int, box: Box) -> Drawing:
+    """Return an option's picture, fitted into its box with its own proportions, and its letter."""
+    option, (width, height) = contents.options[place], box
     rows, columns = option.srgb.shape[:2]
     scale = min(width / columns, height / rows)
     shown = columns * scale, rows * scale
     left, top = (width - shown[0]) / 2, (height - shown[1]) / 2
     photo = Photo(left, top, *shown, jpeg_bytes(option.srgb), option.name)
-    return Drawing(width, height, (photo,))
+    if len(contents.options) == 1:
+        return Drawing(width, height, (photo,))
+    letter = LETTER.text(LETTERS[place], left + 2.4, top + 5.2)
+    return Drawing(width, height, (photo, letter))
 
 
 def jpeg_bytes(srgb: UInt8Array) -> bytes:
@@ -179,36 +225,29 @@ def jpeg_bytes(srgb: UInt8Array) -> bytes:
     return stream.getvalue()
 
 
-def _columns(contents: ProposalContents, width: float, scale: float) -> Drawing:
+def _options(contents: ProposalContents, width: float, fit: _Fit) -> Drawing:
+    """Return the options side by side, their parts beginning level."""
     options = contents.options
-    if len(options) == 1:
-        left, right = width * 0.52, width * 0.48 - GUTTER
-        option = options[0]
-        return beside(
-            _reasons(option, left, scale),
-            above(_made_of(option, right, scale), _price(option.price, right, scale), gap=4.0),
-            gap=GUTTER,
-        )
     column = (width - (len(options) - 1) * GUTTER) / len(options)
-    return beside(
-        *(
-            above(
-                paragraph(_named(contents, place), LETTER, column),
-                _reasons(option, column, scale),
-                _made_of(option, column, scale),
-                _price(option.price, column, scale),
-                gap=3.0,
-            )
-            for place, option in enumerate(options)
-        ),
-        gap=GUTTER,
+
+    def level(block: Callable[[ProposalOption], Drawing]) -> Drawing:
+        cells = [block(option) for option in options]
+        return beside(*(Drawing(column, cell.height, cell.shapes) for cell in cells), gap=GUTTER)
+
+    names = [paragraph(_named(contents, place), LETTER, column) for place in range(len(options))]
+    return above(
+        beside(*names, gap=GUTTER),
+        level(lambda option: _reasons(option, column, fit.scale)),
+        level(lambda option: _made_of(option, column, fit.scale)),
+        level(lambda option: _price(option.price, column, fit)),
+        gap=3.4,
     )
 
 
 def _named(contents: ProposalContents, place: int) -> str:
     words = f"{LETTERS[place]}  {contents.options[place].name}".rstrip()
     agreed = contents.is_agreed and place == contents.lead
-    return f"{words} (agreed)" if agreed else words
+    return f"{words}, agreed" if agreed else words
 
 
 def _headed(head: str, width: float, *blocks: Drawing) -> Drawing:
@@ -219,9 +258,8 @@ def _headed(head: str, width: float, *blocks: Drawing) -> Drawing:
 
 
 def _reasons(option: ProposalOption, width: float, scale: float) -> Drawing:
-    return _headed(
-        "WHY IT SUITS", width, listed(option.reasons, BODY.scaled(scale), width, gap=0.8)
-    )
+    reasons = listed(option.reasons, BODY.scaled(scale), width, gap=0.8)
+    return _headed("WHY IT SUITS", width, reasons)
 
 
 def _made_of(option: ProposalOption, width: float, scale: float) -> Drawing:
@@ -231,29 +269,34 @@ def _made_of(option: ProposalOption, width: float, scale: float) -> Drawing:
 
 def _pairs(rows: Sequence[tuple[str, str]], width: float, scale: float) -> Drawing:
     label, value = LABEL.scaled(scale), BODY.scaled(scale)
-    first = min(0.34 * width, 24.0)
+    first = max((label.width(name) for name, _ in rows), default=0.0) + 3.0
+    lower = value.first_baseline - label.first_baseline
     blocks = [
-        beside(paragraph(name, label, first), paragraph(words, value, width - first))
+        beside(
+            paragraph(name, label, first).moved(0.0, lower), paragraph(words, value, width - first)
+        )
         for name, words in rows
     ]
     return above(*blocks, gap=0.5)
 
 
-def _price(price: PublicPrice | None, width: float, scale: float) -> Drawing:
+def _price(price: PublicPrice | None, width: float, fit: _Fit) -> Drawing:
     if price is None:
         return Drawing(width, 0.0)
-    body, small = BODY.scaled(scale), LABEL.scaled(scale)
+    body, small = BODY.scaled(fit.scale), LABEL.scaled(fit.scale)
     lines = []
     for title, how, amount in price.lines:
         room = body.width(amount) + 2.0
+        words = above(
+            paragraph(title, body, width - room),
+            paragraph(how if fit.shows_sums else "", small, width - room),
+        )
         lines.append(
             beside(
-                above(paragraph(title, body, width - room), paragraph(how, small, width - room)),
+                Drawing(width - room, words.height, words.shapes),
                 paragraph(amount, body, room, "end"),
             )
         )
-    total = TOTAL.scaled(scale)
-    room = total.width(price.total) + 2.0
     return _headed(
         "PRICE",
         width,
@@ -261,35 +304,52 @@ def _price(price: PublicPrice | None, width: float, scale: float) -> Drawing:
         space(1.0),
         ruled(width),
         space(0.6),
-        beside(
-            paragraph(price.tax_words, small, width - room),
-            paragraph(price.total, total, room, "end"),
-        ),
+        _total(price, width, fit.scale),
     )
 
 
-def _care(contents: ProposalContents, width: float, scale: float) -> Drawing:
+def _total(price: PublicPrice, width: float, scale: float) -> Drawing:
+    total, small = TOTAL.scaled(scale), LABEL.scaled(scale)
+    room = total.width(price.total) + 2.0
+    lower = total.first_baseline - small.first_baseline
+    words = paragraph(price.tax_words, small, width - room)
+    return beside(
+        Drawing(width - room, words.height, words.moved(0.0, lower).shapes),
+        paragraph(price.total, total, room, "end"),
+    )
+
+
+def _care(contents: ProposalContents, width: float, scale: float, *, columns: int) -> Drawing:
     if not contents.care:
         return Drawing(width, 0.0)
-    half = (len(contents.care) + 1) // 2
-    column = (width - GUTTER) / 2
-    small = SMALL.scaled(scale)
-    columns = beside(
-        listed(contents.care[:half], small, column),
-        listed(contents.care[half:], small, column),
-        gap=GUTTER,
-    )
-    return _headed("CARE AND CONSERVATION", width, columns)
+    style = SMALL.scaled(scale)
+    column = (width - (columns - 1) * GUTTER) / columns
+    notes = [listed([note], style, column) for note in contents.care]
+    parts = [above(*part, gap=0.6) for part in _parted(notes, columns)]
+    return _headed("CARE AND CONSERVATION", width, beside(*parts, gap=GUTTER))
+
+
+def _parted(blocks: list[Drawing], columns: int) -> list[list[Drawing]]:
+    """Part blocks into columns of about the same height, in their order."""
+    whole, used = sum(block.height for block in blocks), 0.0
+    parts: list[list[Drawing]] = [[] for _ in range(columns)]
+    for block in blocks:
+        place = min(int((used + block.height / 2) / whole * columns), columns - 1)
+        parts[place].append(block)
+        used += block.height
+    return parts
 
 
 def _foot(contents: ProposalContents, width: float) -> Drawing:
-    invented = "Invented shop, for demonstration only." if contents.shop.is_invented else ""
-    left = " · ".join((*contents.shop.lines, *([invented] if invented else [])))
+    invented = "Invented shop, for demonstration only" if contents.shop.is_invented else ""
+    shop = " · ".join((*contents.shop.lines, *([invented] if invented else [])))
     return above(
+        paragraph(ON_COLOUR, SMALL, width),
+        space(1.2),
         ruled(width),
         space(1.2),
         beside(
-            paragraph(left, SMALL, width * 0.62),
-            paragraph(contents.validity, SMALL, width * 0.38, "end"),
+            paragraph(shop, SMALL, width * 0.7),
+            paragraph(contents.validity, SMALL, width * 0.3, "end"),
         ),
     )

@@ -95,7 +95,9 @@ def section_drawing(
     samples: Mapping[str, Sample],
     notation: Notation,
     box: tuple[float, float],
-    lettering: Lettering = Lettering(),  # noqa: B008 - frozen
+    *,
+    lettering: Lettering | None = None,
+    scale: float | None = None,
 ) -> SectionDrawing:
     """Return the section of a design, enlarged to fit a box on the page.
 
@@ -103,9 +105,12 @@ def section_drawing(
     ----------
     box
         Width and height in mm that the drawing with its dimensions may take.
+    scale
+        A scale of its own, whatever the box, with nothing left out.
     """
+    lettering = lettering or Lettering()
     section = cross_section(cuttable, samples)
-    breaks = _breaks(section)
+    breaks = _breaks(section) if scale is None else ()
     us = [_shortened(u, breaks) for piece in section.pieces for u, _ in piece.outline]
     zs = [z for piece in section.pieces for _, z in piece.outline]
     step = dimension_room(("0", notation.also or ""), lettering)
@@ -113,11 +118,11 @@ def section_drawing(
     top = 4.4 * lettering.radius
     chain = list(_chain(cuttable, section, notation))
     below = 3.2 * step + 3 * lettering.radius
-    fit = min(
+    fit = scale or min(
         (box[0] - left - right) / (max(us) - min(us)),
         (box[1] - top - below) / (max(zs) - min(zs)),
     )
-    scale = next((scale for scale in SCALES if scale <= fit), SCALES[-1])
+    scale = scale or next((scale for scale in SCALES if scale <= fit), SCALES[-1])
     scene = _Scene(section, breaks, scale, left, top, max(zs), lettering)
     shapes = [*_pieces(scene), *_break_marks(scene), *_art_edge(scene)]
     level, used = _level(scene, chain, step)

@@ -24,7 +24,9 @@ from framing_palette.papers.shapes import (
 )
 from framing_palette.papers.type_runs import line_width
 
-_TIED: Final = re.compile(r"(?<=\d) (?=\d+/\d)|(?<=\d) (?=(?:in|mm|cm|kg|lux|%)\b)|(?<=≈) (?=\d)")
+_TIED: Final = re.compile(
+    r"(?<=\d) (?=\d+/\d)|(?<=\d) (?=(?:in|mm|cm|kg|lux|N)\b|%|×)|(?<=[≈×]) (?=[≈\d])"
+)
 _TIE: Final = "\N{NO-BREAK SPACE}"
 HAIR: Final = Pen(0.1, 0.55)
 RULE: Final = Pen(0.25)

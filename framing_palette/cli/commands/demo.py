@@ -135,11 +135,13 @@ def _preview(out: Path, job: "Job", picture: "Picture", catalogue: "Catalogue") 
 
 
 def _papers(out: Path, packed: "PackedJob", catalogue: "Catalogue") -> list[Path]:
-    from framing_palette.jobs.handing_over_files import write_proposal, write_ticket
+    from framing_palette.jobs.handing_over import DEMO_SHOP
+    from framing_palette.jobs.handing_over_files import PaperWishes, write_proposal, write_ticket
 
+    wishes = PaperWishes(shop=DEMO_SHOP)
     with progress("Setting the papers"):
-        proposal = write_proposal(packed, out / _JOB_FILE, catalogue, out)
-        return [proposal, write_ticket(packed, catalogue, out)]
+        proposal = write_proposal(packed, out / _JOB_FILE, catalogue, out, wishes)
+        return [proposal, *write_ticket(packed, catalogue, out, wishes)]
 
 
 def _has_display() -> bool:

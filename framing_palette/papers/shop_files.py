@@ -1,0 +1,40 @@
+"""The shop's own details, as a small file: what stands on every paper."""
+
+import tomllib
+from pathlib import Path
+
+from framing_palette.errors import ShopFileError
+from framing_palette.papers.contents import Shop
+
+
+def read_shop(path: Path) -> Shop:
+    """Read a shop file, TOML with a ``name`` and ``lines`` of address and contact.
+
+    Raises
+    ------
+    ShopFileError
+        When it cannot be read or one of its fields cannot be used; the sentence names the field.
+    """
+    from pydantic import BaseModel, ConfigDict, ValidationError
+
+    class ShopModel(BaseModel):
+        model_config = ConfigDict(extra="forbid")
+        name: str
+        lines: tuple[str, ...] = ()
+        invented: bool = False
+
+    todo = 'write name = "…" and lines = ["…"] in it'
+    try:
+        shop = ShopModel.model_validate(tomllib.loads(path.read_text(encoding="utf-8")))
+    except (OSError, UnicodeDecodeError) as error:
+        raise ShopFileError(
+            path, problem="cannot be read as text", todo="check its name"
+        ) from error
+    except tomllib.TOMLDecodeError as error:
+        raise ShopFileError(path, problem=f"is not TOML ({error})", todo=todo) from error
+    except ValidationError as error:
+        fault = error.errors()[0]
+        place = ".".join(str(step) for step in fault["loc"])
+        problem = f"has a field that cannot be used ({place}: {fault['msg']})"
+        raise ShopFileError(path, problem=problem, todo=todo) from error
+    return Shop(shop.name, shop.lines, shop.invented)
