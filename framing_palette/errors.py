@@ -78,6 +78,10 @@ class VocabularyError(FileProblemError):
     """A vocabulary file cannot be read; the problem names the word."""
 
 
+class ShopFileError(FileProblemError):
+    """A file with the shop's details cannot be read; the problem names the field."""
+
+
 class JobFileError(FileProblemError):
     """A saved job cannot be opened."""
 
