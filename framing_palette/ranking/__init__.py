@@ -8,24 +8,50 @@ everything after it may import this folder.
 """
 
 from framing_palette.ranking.columns import SampleColumns, columns_of
-from framing_palette.ranking.ranks import Ranking, rank, ranking
+from framing_palette.ranking.nearest import Aspect, BetterChoice, nearest_better
+from framing_palette.ranking.rankings import Ranking, ranking
+from framing_palette.ranking.ranks import rank
 from framing_palette.ranking.report import rank_report, sample_report
 from framing_palette.ranking.rule import HOUSE_RULE, Limits, Rule, Weights
+from framing_palette.ranking.stability import verdict_stability, with_stability
+from framing_palette.ranking.taste import (
+    Choice,
+    Taste,
+    TasteFit,
+    choice_between,
+    choices_from_work,
+    fit_taste,
+    taste_from_report,
+    taste_report,
+)
 from framing_palette.ranking.verdicts import Measures, RankedSample, Verdict
 
 __all__ = [
     "HOUSE_RULE",
+    "Aspect",
+    "BetterChoice",
+    "Choice",
     "Limits",
     "Measures",
     "RankedSample",
     "Ranking",
     "Rule",
     "SampleColumns",
+    "Taste",
+    "TasteFit",
     "Verdict",
     "Weights",
+    "choice_between",
+    "choices_from_work",
     "columns_of",
+    "fit_taste",
+    "nearest_better",
     "rank",
     "rank_report",
     "ranking",
     "sample_report",
+    "taste_from_report",
+    "taste_report",
+    "verdict_stability",
+    "with_stability",
 ]

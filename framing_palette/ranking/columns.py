@@ -116,11 +116,14 @@ class SampleColumns:
 
     def only(self, mask: BoolArray) -> "SampleColumns":
         """Return the samples of a mask of shape (n,)."""
-        if mask.all():
-            return self
-        counts = self.counts
-        colours = np.repeat(mask, counts)
-        return self._of(np.flatnonzero(mask), colours, _starts(counts[mask]))
+        return self if mask.all() else self.at(np.flatnonzero(mask))
+
+    def at(self, rows: NDArray[np.intp]) -> "SampleColumns":
+        """Return the samples of some rows, in their order."""
+        counts = self.counts[rows]
+        start = _starts(counts)
+        colours = np.repeat(self.start[rows] - start, counts) + np.arange(counts.sum())
+        return self._of(rows, colours, start)
 
     def block(self, first: int, last: int) -> "SampleColumns":
         """Return the samples from ``first`` up to and without ``last``, as views."""
@@ -132,7 +135,7 @@ class SampleColumns:
     def _of(
         self,
         rows: slice | NDArray[np.intp],
-        colours: slice | BoolArray,
+        colours: slice | NDArray[np.intp],
         start: NDArray[np.intp],
     ) -> "SampleColumns":
         return SampleColumns(

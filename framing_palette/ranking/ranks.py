@@ -1,195 +1,20 @@
-"""Ranks: the samples of a catalogue in order, each with verdict, score and reasons."""
+"""Ranks: the samples of a catalogue in order, each with verdict, score, reasons and stability."""
 
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
-from functools import cached_property
-from math import isnan, nan
-from typing import overload
-
-import numpy as np
-from numpy.typing import NDArray
+from collections.abc import Sequence
+from dataclasses import replace
+from math import nan
 
 from framing_palette.catalogue import Catalogue, Kind, Sample
-from framing_palette.colour import plain_name
 from framing_palette.picture import Findings
-from framing_palette.ranking.columns import SampleColumns, columns_of
-from framing_palette.ranking.judging import JudgementColumns, judge
-from framing_palette.ranking.measuring import MeasureColumns, measure
-from framing_palette.ranking.places import BESIDE, EDGE, focus_words, target_words
-from framing_palette.ranking.reasons import Facts, reasons
+from framing_palette.ranking.columns import SampleColumns
+from framing_palette.ranking.rankings import ranking
 from framing_palette.ranking.rule import HOUSE_RULE, Rule
-from framing_palette.ranking.subjects import ColourShare, Subject, Target, subject_of
-from framing_palette.ranking.verdicts import Measures, RankedSample
-from framing_palette.ranking.warmth import nearest_white
+from framing_palette.ranking.stability import DRAWS, with_stability
+from framing_palette.ranking.subjects import ColourShare
+from framing_palette.ranking.verdicts import RankedSample
 from framing_palette.units import Length
 
-
-@dataclass(frozen=True, eq=False)
-class Ranking(Sequence[RankedSample]):
-    """A ranked catalogue, best first; a sample's words are made when it is looked at.
-
-    Parameters
-    ----------
-    findings
-        The reading of the picture.
-    columns, subject, measures, judgement
-        What was judged and what came of it, in the catalogue's order.
-    rule
-        The rule that judged.
-    order
-        Catalogue positions, best first.
-    touched
-        How what the samples touch is spoken of.
-    """
-
-    findings: Findings
-    columns: SampleColumns
-    subject: Subject
-    measures: MeasureColumns
-    judgement: JudgementColumns
-    rule: Rule
-    order: NDArray[np.intp]
-    touched: str
-
-    def __len__(self) -> int:
-        """Return the number of samples."""
-        return len(self.order)
-
-    @overload
-    def __getitem__(self, place: int) -> RankedSample: ...
-    @overload
-    def __getitem__(self, place: slice) -> tuple[RankedSample, ...]: ...
-    def __getitem__(self, place: int | slice) -> RankedSample | tuple[RankedSample, ...]:
-        """Return the sample at a place, 0 the best, or those of a slice."""
-        if isinstance(place, slice):
-            return tuple(self.at(int(index)) for index in self.order[place])
-        return self.at(int(self.order[place]))
-
-    def __iter__(self) -> Iterator[RankedSample]:
-        """Yield the samples, best first."""
-        return (self.at(int(index)) for index in self.order)
-
-    def at(self, index: int) -> RankedSample:
-        """Return the ranked sample at a position of the catalogue."""
-        found = self.measures_at(index)
-        return RankedSample(
-            sample=self.columns.sample(index),
-            verdict=self.judgement.verdict(index),
-            score=float(self.judgement.score[index]),
-            reasons=reasons(self._facts(index, found), self.rule),
-            measures=found,
-        )
-
-    def measures_at(self, index: int) -> Measures:
-        """Return the measures of the sample at a position of the catalogue."""
-        every = self.measures
-        echoed = self.subject.targets[int(every.echo_target[index])]
-        missed = self.subject.targets[int(every.near_miss_target[index])]
-        numbers = {name: _number(getattr(every, name)[index]) for name in _SAME_NAMES}
-        return Measures(
-            echo_region=echoed.region,
-            echo_name=self._name(echoed),
-            echo_share=echoed.share,
-            near_miss_region=missed.region,
-            near_miss_name=self._name(missed),
-            **numbers,
-        )
-
-    def _facts(self, index: int, found: Measures) -> Facts:
-        every, mean = self.measures, self.columns.mean_lab[index]
-        echoed = self.subject.target_lab[int(every.echo_target[index])]
-        return Facts(
-            measures=found,
-            colour=plain_name(mean) if found.stray >= self.rule.limits.clash else "",
-            light_gap=float(mean[0] - echoed[0]),
-            chroma_gap=float(np.hypot(*mean[1:]) - np.hypot(*echoed[1:])),
-            cast=self._cast(index),
-            focus=self._focus,
-            touched=self.touched,
-            echo_place=self._place(int(every.echo_target[index])),
-            kin_place=self._place(int(every.kin_target[index])),
-            miss_place=self._place(int(every.near_miss_target[index])),
-            softness=float(self.columns.softness[index]),
-        )
-
-    def _cast(self, index: int) -> tuple[float, float]:
-        """Return (a*, b*) of the sample's palest colour less the nearest white's."""
-        palest = max(colour.lab for colour in self.columns.sample(index).colours)
-        white = nearest_white(np.array([palest]), self.subject, self.rule.limits)[0]
-        return float(palest[1] - white[0]), float(palest[2] - white[1])
-
-    def _place(self, target: int) -> str:
-        if target not in self._places:
-            named = self.subject.targets[target]
-            self._places[target] = target_words(self.findings, named, self._name(named))
-        return self._places[target]
-
-    def _name(self, target: Target) -> str:
-        return target.name or self._names[target.lab]
-
-    @cached_property
-    def _focus(self) -> str:
-        return focus_words(self.findings)
-
-    @cached_property
-    def _places(self) -> dict[int, str]:
-        return {}
-
-    @cached_property
-    def _names(self) -> dict[tuple[float, float, float], str]:
-        nameless = {target.lab for target in self.subject.targets if not target.name}
-        return {lab: plain_name(lab) for lab in sorted(nameless)}
-
-
-_SAME_NAMES = (
-    "echo_delta_e", "separation_delta_e", "separation_lightness", "pull", "harmony", "texture",
-    "chroma_excess", "warmth", "echo", "separation_chroma", "separation_hue", "vividness",
-    "brightness", "overpowering", "near_miss", "stray", "glitter", "softness", "kin", "foil",
-    "cover",
-)  # fmt: skip
-
-
-def ranking(
-    findings: Findings,
-    catalogue: Catalogue | Sequence[Sample] | SampleColumns,
-    *,
-    kinds: Sequence[Kind] | None = None,
-    width: Length | None = None,
-    rule: Rule = HOUSE_RULE,
-    touching: Sequence[ColourShare] | None = None,
-) -> Ranking:
-    """Return a catalogue ranked for a picture, its words made only when looked at.
-
-    Parameters
-    ----------
-    findings
-        The reading of the picture.
-    catalogue
-        A catalogue, samples, or their columns.
-    kinds
-        Only these kinds; all when None.
-    width
-        Visible width of the border; patterns coarser than it do not count.
-    rule
-        Limits and weights.
-    touching
-        Colours of a neighbouring layer, when the sample does not touch the picture.
-    """
-    columns = columns_of(catalogue, kinds)
-    subject = subject_of(findings, touching)
-    width_mm = None if width is None else width.as_float_mm()
-    measures = measure(columns, subject, rule.limits, width_mm)
-    judgement = judge(measures, rule)
-    return Ranking(
-        findings=findings,
-        columns=columns,
-        subject=subject,
-        measures=measures,
-        judgement=judgement,
-        rule=rule,
-        order=np.argsort(-judgement.score, kind="stable"),
-        touched=BESIDE if touching else EDGE,
-    )
+STABLE_LINES = 1000  # further down nobody reads, and drawing for all would take seconds
 
 
 def rank(
@@ -201,17 +26,23 @@ def rank(
     rule: Rule = HOUSE_RULE,
     touching: Sequence[ColourShare] | None = None,
     top: int | None = None,
+    draws: int = DRAWS,
 ) -> tuple[RankedSample, ...]:
     """Return the samples of a catalogue for a picture, best first.
 
     A clash never stands above a complement or a blend; equal scores keep the catalogue's order.
-    Parameters are those of :func:`ranking`; ``top`` stops after so many.
+
+    Parameters
+    ----------
+    findings, catalogue, kinds, width, rule, touching
+        As for :func:`ranking`.
+    top
+        Only so many; all when None.
+    draws
+        Errors drawn for the stability of each verdict. It is nan, not drawn, beyond the first
+        thousand samples, and everywhere when ``draws`` is 0.
     """
-    return ranking(findings, catalogue, kinds=kinds, width=width, rule=rule, touching=touching)[
-        :top
-    ]
-
-
-def _number(value: float) -> float:
-    """Return a plain number; one and the same nan, so that equal rankings compare equal."""
-    return nan if isnan(value) else float(value)
+    ranked = ranking(findings, catalogue, kinds=kinds, width=width, rule=rule, touching=touching)
+    lines = ranked[:top]
+    drawn = with_stability(ranked, lines[:STABLE_LINES], draws=draws) if draws else ()
+    return drawn + tuple(replace(line, stability=nan) for line in lines[len(drawn) :])

@@ -32,7 +32,7 @@ def sample_report(line: RankedSample) -> dict[str, Any]:
         "kind": line.sample.kind.value,
         "verdict": line.verdict.value,
         "score": round(line.score, 6),
-        "stability": round(line.stability, 4),
+        "stability": _plain(line.stability),
         "reasons": list(line.reasons),
         "measures": measures_report(line.measures),
     }

@@ -22,9 +22,7 @@ COLOUR = st.builds(lch, LIGHTNESS, CHROMA, HUE)
 @st.composite
 def palettes(draw):
     colours = draw(st.lists(COLOUR, min_size=2, max_size=6))
-    weights = draw(
-        st.lists(st.floats(0.05, 1), min_size=len(colours), max_size=len(colours))
-    )
+    weights = draw(st.lists(st.floats(0.05, 1), min_size=len(colours), max_size=len(colours)))
     total = sum(weights)
     return sorted(
         ((lab, weight / total) for lab, weight in zip(colours, weights, strict=True)),

@@ -68,5 +68,5 @@ def test_a_sample_equal_to_the_rim_blends():
 
 
 def test_top_cuts_the_ranking_and_a_lazy_ranking_counts_all():
-    assert rank(SEA_FINDINGS, _rack(), top=5) == ranking(SEA_FINDINGS, _rack())[:5]
+    assert rank(SEA_FINDINGS, _rack(), top=5) == rank(SEA_FINDINGS, _rack())[:5]
     assert len(ranking(SEA_FINDINGS, _rack())) == 60
