@@ -9,6 +9,7 @@ import numpy as np
 
 from framing_palette.catalogue import Catalogue, Sample
 from framing_palette.design import (
+    AgreedSize,
     Design,
     Piece,
     Price,
@@ -22,7 +23,7 @@ from framing_palette.design import (
     weight_of,
     with_measured_art,
 )
-from framing_palette.errors import NotAgreedError
+from framing_palette.errors import MeasurementsMissingError, NotAgreedError
 from framing_palette.jobs.jobs import Job, Option
 from framing_palette.papers import (
     MeasuredArt,
@@ -240,7 +241,7 @@ def ticket_contents(
         raise NotAgreedError(job.number, wanted="a design that was agreed on")
     design = job.agreed.design
     measured = MeasuredArt.of(job.measurements, default_tolerance(design.unit))
-    design = with_measured_art(design, measured.agreed)
+    design = _as_measured(design, measured.agreed)
     cuttable = check_cuttable(design, catalogue, out_of_rabbet=out_of_rabbet)
     weight = weight_of(design, cuttable.sizes)
     return TicketContents(
@@ -256,6 +257,28 @@ def ticket_contents(
         sticks=_sticks(design),
         weight=weight,
         note=job.note,
+    )
+
+
+def _as_measured(design: Design, agreed: AgreedSize) -> Design:
+    """Return the design for the measured size; a job measures one piece, so all must be alike.
+
+    Raises
+    ------
+    MeasurementsMissingError
+        When windows of different sizes would each need measurements of their own.
+    """
+    if design.arrangement is None:
+        return with_measured_art(design, agreed)
+    windows = design.windows
+    if len({(window.width, window.height) for window in windows}) > 1:
+        raise MeasurementsMissingError(2, pieces=len(windows))
+    width, height = agreed.width, agreed.height
+    measured = tuple(replace(window, width=width, height=height) for window in windows)
+    return replace(
+        design,
+        art=replace(design.art, width=width, height=height),
+        arrangement=replace(design.arrangement, windows=measured),
     )
 
 

@@ -130,7 +130,8 @@ class TicketContents:
     cuttable
         The design that has passed every check, sized for the art as it was measured.
     measured
-        One for each window of an arrangement, else one.
+        One for each window of an arrangement, else one; one alone will do for windows that are
+        all of one size.
     samples
         The catalogue's samples in use, by code: their names and cross-sections.
     notation
@@ -167,17 +168,36 @@ class TicketContents:
 
     def __post_init__(self) -> None:
         windows = self.design.windows
-        if len(self.measured) != len(windows):
-            raise MeasurementsMissingError(2 * len(self.measured), pieces=len(windows))
-        for number, (window, measured) in enumerate(
-            zip(windows, self.measured, strict=True), start=1
-        ):
-            agreed = measured.agreed
+        measured = self.measured * len(windows) if self.is_measured_for_all else self.measured
+        if len(measured) != len(windows):
+            raise MeasurementsMissingError(2 * len(measured), pieces=len(windows))
+        for number, (window, found) in enumerate(zip(windows, measured, strict=True), start=1):
+            agreed = found.agreed
             size = agreed.width, agreed.height
             if not self.design.layers:
                 size = agreed.outer_width, agreed.outer_height
             if (window.width, window.height) != size:
                 raise NotAsMeasuredError(number if len(windows) > 1 else None)
+
+    @property
+    def is_measured_for_all(self) -> bool:
+        """Whether one piece was measured for several of the same size; the ticket then warns."""
+        windows = self.design.windows
+        sizes = {(window.width, window.height) for window in windows}
+        return len(windows) > 1 and len(self.measured) == 1 and len(sizes) == 1
+
+    @property
+    def cautions(self) -> tuple[str, ...]:
+        """What the workshop must mind, the measuring first."""
+        told = tuple(caution.sentence for caution in self.cuttable.cautions)
+        if not self.is_measured_for_all:
+            return told
+        count = len(self.design.windows)
+        unmeasured = (
+            f"One of {count} pieces was measured for all: measure each of the other {count - 1} "
+            "twice before anything is cut."
+        )
+        return (unmeasured, *told)
 
     @property
     def design(self) -> Design:

@@ -3,7 +3,7 @@
 from xml.sax.saxutils import escape, quoteattr
 
 from framing_palette.papers.shapes import Drawing, Line, Oval, Pen, Polygon, Shape, Text
-from framing_palette.papers.type_runs import line_width, runs_of
+from framing_palette.papers.type_runs import runs_of
 
 _WEIGHTS = {"light": 300, "regular": 400, "bold": 700}
 
@@ -38,18 +38,18 @@ def _element(shape: Shape) -> str:
 
 
 def _text(text: Text) -> str:
+    """Return a line of text; its anchor holds whatever font the reader has in place of ours."""
     x, y = text.at
-    before = {"start": 0.0, "middle": 0.5, "end": 1.0}[text.anchor] * line_width(text)
     turn = " rotate(-90)" if text.turned else ""
-    spans = "".join(
-        f'<tspan x="{_number(run.offset - before)}" y="{_number(-run.rise)}" '
-        f'font-size="{_number(run.size)}">{escape(run.words)}</tspan>'
-        for run in runs_of(text)
-    )
+    spans, raised = [], 0.0
+    for run in runs_of(text):
+        shift = f' dy="{_number(raised - run.rise)}"' if raised != run.rise else ""
+        spans.append(f'<tspan font-size="{_number(run.size)}"{shift}>{escape(run.words)}</tspan>')
+        raised = run.rise
     return (
         f'<text transform="translate({_number(x)} {_number(y)}){turn}"{_part(text.part)} '
-        f'font-weight="{_WEIGHTS[text.face]}" fill="{_grey(text.grey)}" '
-        f'xml:space="preserve">{spans}</text>'
+        f'text-anchor="{text.anchor}" font-weight="{_WEIGHTS[text.face]}" '
+        f'fill="{_grey(text.grey)}" xml:space="preserve">{"".join(spans)}</text>'
     )
 
 

@@ -3,7 +3,7 @@
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from io import BytesIO
-from typing import Final
+from typing import Final, Literal
 
 from framing_palette.arrays import UInt8Array
 from framing_palette.errors import FieldError
@@ -25,12 +25,14 @@ from framing_palette.papers.setting import (
     paragraph,
     ruled,
     space,
+    wrapped,
 )
 from framing_palette.papers.shapes import Drawing, Photo, joined
 
 SHOP: Final = Style(10.5, "bold")
 FACTS: Final = Style(8.5, grey=0.3)
-TITLE: Final = Style(25, "light", leading=1.16)
+TITLES: Final = tuple(Style(points, "light", leading=1.16) for points in (25, 20, 16))
+MOST_TITLE_LINES: Final = 2
 UNDER_TITLE: Final = Style(9.5, grey=0.25)
 LETTER: Final = Style(10.5, "bold")
 HEAD: Final = Style(7, "bold", spacing=0.07, grey=0.25)
@@ -50,23 +52,35 @@ ON_COLOUR: Final = (
 Box = tuple[float, float]
 
 
+Pricing = Literal["sums", "lines", "totals"]
+"""How much of a price shows: each line with its sum, each line, or the total alone."""
+
+
 @dataclass(frozen=True, slots=True)
 class _Fit:
-    """One way to set the page: the panel's height in mm, the type's scale, whether sums show."""
+    """One way to set the page: the panel's height in mm, the type's scale, how prices show."""
 
     panel: float
     scale: float
-    shows_sums: bool
+    pricing: Pricing
 
 
 # From the roomiest to the tightest; the first that fits the page is taken.
-_FITS: Final = (
-    *(_Fit(height, 1.0, shows_sums=True) for height in (138, 126, 114, 104, 94)),
-    *(_Fit(height, 1.0, shows_sums=False) for height in (94, 86, 78)),
-    *(_Fit(height, scale, shows_sums=False) for height, scale in ((74, 0.94), (68, 0.88))),
-    *(_Fit(height, scale, shows_sums=False) for height, scale in ((60, 0.84), (52, 0.8))),
+_ROOMY: Final = tuple(_Fit(height, 1.0, "sums") for height in (138, 126, 114, 104, 94))
+_LINES: Final = (
+    *(_Fit(height, 1.0, "lines") for height in (94, 86, 78)),
+    _Fit(74, 0.94, "lines"),
+    _Fit(68, 0.88, "lines"),
 )
-_TALLEST_OF_SEVERAL: Final = 104.0
+_OF_ONE: Final = (*_ROOMY, *_LINES, _Fit(60, 0.84, "lines"), _Fit(52, 0.8, "lines"))
+_OF_SEVERAL: Final = (
+    *(fit for fit in (*_ROOMY, *_LINES) if fit.panel <= 104.0),
+    *(_Fit(height, 1.0, "totals") for height in (84, 78)),
+    *(_Fit(height, 0.94, "totals") for height in (76, 70)),
+    *(_Fit(height, 0.88, "totals") for height in (70, 64)),
+    _Fit(58, 0.84, "totals"),
+    _Fit(50, 0.8, "totals"),
+)
 
 
 def proposal_pdf(contents: ProposalContents, *, page: PageName = "A4") -> bytes:
@@ -120,7 +134,7 @@ def _fitted(contents: ProposalContents, paper: Paper) -> tuple[_Fit, tuple[Drawi
         wanted = f"a proposal shows 1 to {MOST_OPTIONS}"
         raise FieldError("number of options", got=count, wanted=wanted)
     room = paper.inner_height - _foot(contents, paper.inner_width).height - 4.0
-    fits = [fit for fit in _FITS if count == 1 or fit.panel <= _TALLEST_OF_SEVERAL]
+    fits = _OF_ONE if count == 1 else _OF_SEVERAL
     for fit in fits:
         body = above(*_body(contents, paper, fit), gap=SECTION_GAP)
         if body.height <= room:
@@ -163,22 +177,28 @@ def _head(contents: ProposalContents, width: float) -> Drawing:
     at = contents.at
     facts = f"Proposal {contents.number}   {at.day} {at:%B %Y}"
     line = beside(
-        paragraph(contents.shop.name, SHOP, width * 0.55),
+        paragraph(contents.shop.name or "Framing proposal", SHOP, width * 0.55),
         paragraph(facts, FACTS, width * 0.45, "end"),
     )
     client = f"for {contents.client}" if contents.client else ""
     art = f"art {contents.art}" if contents.art else ""
     agreed = "agreed design" if contents.is_agreed and len(contents.options) == 1 else ""
     name = contents.options[0].name if len(contents.options) == 1 else ""
-    under = " · ".join(part for part in (name, client, art, agreed) if part)
+    under = " · ".join(part for part in (name, art, client, agreed) if part)
     return above(
         line,
         space(1.4),
         ruled(width, RULE),
         space(5.0),
-        paragraph(contents.title, TITLE, width),
+        _title(contents.title, width),
         paragraph(under, UNDER_TITLE, width),
     )
+
+
+def _title(title: str, width: float) -> Drawing:
+    """Return the title as large as it takes to stay within two lines, or at its smallest."""
+    fitting = (style for style in TITLES if len(wrapped(title, style, width)) <= MOST_TITLE_LINES)
+    return paragraph(title, next(fitting, TITLES[-1]), width)
 
 
 def _panel_boxes(paper: Paper, count: int, height: float) -> tuple[Box, Box]:
@@ -283,29 +303,25 @@ def _pairs(rows: Sequence[tuple[str, str]], width: float, scale: float) -> Drawi
 def _price(price: PublicPrice | None, width: float, fit: _Fit) -> Drawing:
     if price is None:
         return Drawing(width, 0.0)
-    body, small = BODY.scaled(fit.scale), LABEL.scaled(fit.scale)
-    lines = []
-    for title, how, amount in price.lines:
-        room = body.width(amount) + 2.0
-        words = above(
-            paragraph(title, body, width - room),
-            paragraph(how if fit.shows_sums else "", small, width - room),
-        )
-        lines.append(
-            beside(
-                Drawing(width - room, words.height, words.shapes),
-                paragraph(amount, body, room, "end"),
-            )
-        )
+    total = _total(price, width, fit.scale)
+    if fit.pricing == "totals":
+        return _headed("PRICE", width, total)
+    lines = [_price_line(line, width, fit) for line in price.lines]
     return _headed(
-        "PRICE",
-        width,
-        above(*lines, gap=0.4),
-        space(1.0),
-        ruled(width),
-        space(0.6),
-        _total(price, width, fit.scale),
+        "PRICE", width, above(*lines, gap=0.4), space(1.0), ruled(width), space(0.6), total
     )
+
+
+def _price_line(line: tuple[str, str, str], width: float, fit: _Fit) -> Drawing:
+    title, how, amount = line
+    body, small = BODY.scaled(fit.scale), LABEL.scaled(fit.scale)
+    room = body.width(amount) + 2.0
+    words = above(
+        paragraph(title, body, width - room),
+        paragraph(how if fit.pricing == "sums" else "", small, width - room),
+    )
+    left = Drawing(width - room, words.height, words.shapes)
+    return beside(left, paragraph(amount, body, room, "end"))
 
 
 def _total(price: PublicPrice, width: float, scale: float) -> Drawing:

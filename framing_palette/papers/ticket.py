@@ -182,9 +182,9 @@ def _steps(contents: TicketContents, cuts: tuple[Cut, ...], width: float) -> Gro
 
 
 def _cautions(contents: TicketContents, width: float) -> Group:
-    sentences = [caution.sentence for caution in contents.cuttable.cautions]
     blocks = [
-        above(listed([sentence], BODY, width, mark="!"), space(0.6)) for sentence in sentences
+        above(listed([sentence], BODY, width, mark="!"), space(0.6))
+        for sentence in contents.cautions
     ]
     return _group("CAUTIONS", width, blocks)
 

@@ -50,9 +50,9 @@ def measured_block(contents: TicketContents, width: float) -> Drawing:
     columns = (0.16 * width, 0.28 * width, 0.28 * width, 0.28 * width)
     titles = ("", "first", "second", "agreed, for openings")
     rows = [beside(*(paragraph(t, LABEL, w) for t, w in zip(titles, columns, strict=True)))]
-    several = len(contents.measured) > 1
+    pieces = len(contents.design.windows)
     for number, measured in enumerate(contents.measured, start=1):
-        name = f"Art {number}" if several else "Art"
+        name = "Art" if pieces == 1 else f"Art {number} of {pieces}"
         cells = (
             paragraph(name, STRONG, columns[0]),
             _reading(measured.first, contents.notation, columns[1] - GAP),
@@ -182,9 +182,8 @@ def _sized(sized: Sized, notation: Notation, width: float) -> Drawing:
     rounded = figures.startswith("≈ ")
     figure = figures.removeprefix("≈ ")
     baseline = FIGURE.first_baseline
-    texts = [FIGURE.text(figure, sign_width, baseline)]
-    if rounded:
-        texts.append(BODY.text("≈", 0.0, baseline))
+    texts = [BODY.text("≈", 0.0, baseline)] if rounded else []
+    texts.append(FIGURE.text(figure, sign_width, baseline))
     texts.append(WORD.text(sized.word, sign_width + FIGURE.width(figure) + 1.4, baseline))
     line = Drawing(width, FIGURE.line_height, tuple(texts))
     second = notation.second(sized.length)
