@@ -1,7 +1,7 @@
 """The shelf of Choose: kinds, the ranked list, and what can be done with the chosen sample."""
 
 from PySide6.QtCore import QItemSelectionModel, QModelIndex, Qt, Signal
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QAbstractButton, QHBoxLayout, QListView, QVBoxLayout, QWidget
 
 from framing_palette.catalogue import Kind
@@ -19,6 +19,7 @@ from framing_palette.window.sliding import lay_strip
 from framing_palette.window.swatches import SwatchBook
 from framing_palette.window.tokens import GAP, MARGIN, SECTION, WIDE_MARGIN
 
+_LOW_SHELF = 440
 _KEYS = {
     Qt.Key.Key_Return: "lay",
     Qt.Key.Key_Enter: "lay",
@@ -78,6 +79,7 @@ class ChooseShelf(QWidget):
         view.setAccessibleName(self.tr("Samples, best first"))
         view.setMouseTracking(True)
         view.setDragEnabled(True)
+        view.setAutoScroll(False)  # or the list jumps before it has its size
         view.setVerticalScrollMode(QListView.ScrollMode.ScrollPerPixel)
         view.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         view.setResizeMode(QListView.ResizeMode.Adjust)
@@ -153,11 +155,27 @@ class ChooseShelf(QWidget):
         self.view.selectionModel().currentChanged.connect(self._on_current)
         self.view.clicked.connect(self._on_clicked)
         self.view.asked.connect(self.do)
-        self.model.modelReset.connect(self._say_when_nothing_passes)
+        self.model.modelReset.connect(self._share_room)
         for signal in (session.picture_changed, session.catalogue_changed):
             signal.connect(self._say_how_many)
         self._take_ranking()
         self._show_chosen()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Give the list the room of the words above it where the shelf is low."""
+        super().resizeEvent(event)
+        self._subtitle.setVisible(not self._is_low())
+        self._share_room()
+
+    def _is_low(self) -> bool:
+        return self.height() < _LOW_SHELF
+
+    def _share_room(self) -> None:
+        """Let list and measures take turns where there is no room for both."""
+        is_empty = bool(self._session.ranked) and self.model.rowCount() == 0
+        takes_turns = self._is_low() and not self.measures.isHidden()
+        self._nothing.setVisible(is_empty)
+        self.view.setHidden(is_empty or takes_turns)
 
     def do(self, name: str) -> None:
         """Do something with the chosen sample."""
@@ -175,6 +193,7 @@ class ChooseShelf(QWidget):
             send_away(self._session, code)
         elif name == "measures":
             self.measures.toggle()
+            self._share_room()
 
     def _take_ranking(self) -> None:
         self.model.set_ranked(self._session.ranked)
@@ -212,16 +231,13 @@ class ChooseShelf(QWidget):
             said = self.tr("The rack is being judged.")
         self._subtitle.setText(said)
 
-    def _say_when_nothing_passes(self) -> None:
-        is_empty = bool(self._session.ranked) and self.model.rowCount() == 0
-        self._nothing.setVisible(is_empty)
-        self.view.setVisible(not is_empty)
-
     def _on_current(self, current: QModelIndex, _previous: QModelIndex) -> None:
         if current.isValid():
             row = self.model.row_at(current)
             if isinstance(row, RankedSample):
                 self._session.assign("chosen_code", row.sample.code)
+            if self.view.hasFocus():
+                self.view.scrollTo(current)
 
     def _on_clicked(self, index: QModelIndex) -> None:
         row = self.model.row_at(index)

@@ -3,7 +3,7 @@
 from dataclasses import replace
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QPainter, QPaintEvent, QPalette
+from PySide6.QtGui import QPainter, QPaintEvent, QPalette, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
 
 from framing_palette.ranking import Verdict
@@ -25,7 +25,7 @@ _VERDICT_WORDS = {
 }
 
 
-_TOLD_HEIGHT = 64
+_LEAST_FOR_WORDS, _LEAST_FOR_ACTIONS = 420, 120
 
 
 class CompareBoard(QWidget):
@@ -57,6 +57,28 @@ class CompareBoard(QWidget):
         session.kept_changed.connect(self._on_kept)
         self._on_kept()
 
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Give all words the same room, so that the pictures stand level."""
+        super().resizeEvent(event)
+        self.level()
+
+    def level(self) -> None:
+        """Make the words of all panels as high as the longest need."""
+        if not self.panels:
+            return
+        has_room = self.height() >= _LEAST_FOR_WORDS
+        for panel in self.panels:
+            panel.told.setVisible(has_room)
+            panel.note.setVisible(has_room)
+        width = self.width() // len(self.panels) - 2 * MARGIN
+        for panel in self.panels:
+            panel.action_row.setVisible(width >= _LEAST_FOR_ACTIONS)
+        for names in ("title", "told"):
+            labels = [getattr(panel, names) for panel in self.panels]
+            height = max(label.heightForWidth(max(width, 40)) for label in labels)
+            for label in labels:
+                label.setFixedHeight(height)
+
     def paintEvent(self, _event: QPaintEvent) -> None:
         """Draw the ground."""
         QPainter(self).fillRect(self.rect(), self.palette().color(QPalette.ColorRole.Window))
@@ -69,6 +91,7 @@ class CompareBoard(QWidget):
             return
         for panel in self.panels:
             self._row.removeWidget(panel)
+            panel.hide()
             panel.deleteLater()
         self.panels = []
         for number, one in enumerate(kept):
@@ -79,6 +102,7 @@ class CompareBoard(QWidget):
         widest = max((panel.border.border_mm() for panel in self.panels), default=0.0)
         for panel in self.panels:
             panel.border.least_border_mm = widest
+        self.level()
 
 
 class ComparePanel(QWidget):
@@ -102,7 +126,8 @@ class ComparePanel(QWidget):
         self.border = BorderLayer(session, swatches, codes=lambda: self.kept.codes)
         self.canvas.add_layer(self.border)
         self.told = words(size="small", quiet=True, wrap=True)
-        self.told.setMinimumHeight(_TOLD_HEIGHT)
+        self.title = words(f"{number + 1}  {kept.title}", strong=True, wrap=True)
+        self.title.setAlignment(Qt.AlignmentFlag.AlignTop)
         self.told.setAlignment(Qt.AlignmentFlag.AlignTop)
         self.note = QLineEdit(kept.note)
         self.note.setProperty("rank", "quiet")
@@ -127,14 +152,16 @@ class ComparePanel(QWidget):
         below = QVBoxLayout()
         below.setContentsMargins(MARGIN, GAP, MARGIN, GAP)
         below.setSpacing(4)
-        below.addWidget(words(f"{self._number + 1}  {self.kept.title}", strong=True, wrap=True))
+        below.addWidget(self.title)
         below.addWidget(self.told)
         below.addWidget(self.note)
-        below.addLayout(self._actions())
+        self.action_row = self._make_actions()
+        below.addWidget(self.action_row)
         column.addLayout(below)
 
-    def _actions(self) -> QHBoxLayout:
-        row = QHBoxLayout()
+    def _make_actions(self) -> QWidget:
+        actions = QWidget()
+        row = QHBoxLayout(actions)
         row.setContentsMargins(-8, 0, 0, 0)
         row.setSpacing(0)
         self.buttons: dict[str, IconButton] = {}
@@ -148,7 +175,7 @@ class ComparePanel(QWidget):
             self.buttons[name] = button
             row.addWidget(button)
         row.addStretch(1)
-        return row
+        return actions
 
     def _do(self, name: str) -> None:
         if name == "lay" and self._session.desk.laid != self.kept.codes:

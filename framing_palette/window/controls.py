@@ -9,6 +9,7 @@ from PySide6.QtWidgets import (
     QLabel,
     QPushButton,
     QSizePolicy,
+    QStackedWidget,
     QWidget,
 )
 
@@ -185,6 +186,19 @@ class ElidedWords(QWidget):
         shown = metrics.elidedText(self._text, Qt.TextElideMode.ElideRight, self.width())
         flags = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
         painter.drawText(self.rect(), flags, shown)
+
+
+class Pages(QStackedWidget):
+    """A stack whose hidden pages ask for no room."""
+
+    def minimumSizeHint(self) -> QSize:
+        """Be content with very little, so that the window fits a scaled-up small screen."""
+        return QSize(200, 120)
+
+    def sizeHint(self) -> QSize:
+        """Ask for what the page on top asks for."""
+        page = self.currentWidget()
+        return page.sizeHint() if page is not None else self.minimumSizeHint()
 
 
 class ToolBar(QWidget):

@@ -1,8 +1,8 @@
 """The sheet of keys: everything that can be done without the pointer, on one page."""
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPalette
-from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPalette, QResizeEvent
+from PySide6.QtWidgets import QBoxLayout, QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
 
 from framing_palette.window.controls import IconButton, words
 from framing_palette.window.forms import scrolled
@@ -68,12 +68,14 @@ KEYS: tuple[tuple[str, tuple[tuple[str, str], ...]], ...] = (
 )
 
 
+_NARROW = 760
+
+
 class KeysSheet(QWidget):
-    """Lies over the stage until it is put away."""
+    """Lies over stage and shelf until it is put away; the window gives it its place."""
 
     def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
-        self._over = parent
         self.setAccessibleName(self.tr("Keys"))
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self._lay_out()
@@ -83,7 +85,6 @@ class KeysSheet(QWidget):
         """Bring the sheet, or put it away."""
         self.setVisible(self.isHidden())
         if self.isVisible():
-            self.setGeometry(self._over.rect())
             self.raise_()
             self.setFocus(Qt.FocusReason.ShortcutFocusReason)
 
@@ -93,6 +94,13 @@ class KeysSheet(QWidget):
             self.hide()
         else:
             super().keyPressEvent(event)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Set the two columns one below the other where the window is narrow."""
+        super().resizeEvent(event)
+        way = QBoxLayout.Direction
+        is_narrow = self.width() < _NARROW
+        self._columns.setDirection(way.TopToBottom if is_narrow else way.LeftToRight)
 
     def mousePressEvent(self, _event: QMouseEvent) -> None:
         """Keep presses from what lies below."""
@@ -113,7 +121,8 @@ class KeysSheet(QWidget):
         head.addWidget(close)
         column.addLayout(head)
         inside = QWidget()
-        columns = QHBoxLayout(inside)
+        columns = QBoxLayout(QBoxLayout.Direction.LeftToRight, inside)
+        self._columns = columns
         columns.setContentsMargins(0, 0, 0, SECTION)
         columns.setSpacing(SECTION * 2)
         for sections in (KEYS[:2], KEYS[2:]):

@@ -12,7 +12,7 @@ from framing_palette.window.session import Session
 from framing_palette.window.theme import type_font
 from framing_palette.window.tokens import SMALL, WIDE_MARGIN
 
-_ROW_HEIGHT, _PANEL_HEIGHT = 40, 248
+_ROW_HEIGHT, _LEAST_HEIGHT, _PANEL_HEIGHT = 40, 88, 248
 ROLE = QPalette.ColorRole
 
 
@@ -71,7 +71,9 @@ class MeasuresPanel(QWidget):
         column.setSpacing(0)
         column.addWidget(rule())
         column.addWidget(scrolled(inside))
-        self.setFixedHeight(_PANEL_HEIGHT)
+        self.setMinimumHeight(_LEAST_HEIGHT)
+        self.setMaximumHeight(_PANEL_HEIGHT)
+        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Expanding)
         for signal in (session.chosen_code_changed, session.ranked_changed):
             signal.connect(self.rebuild)
         self.hide()
@@ -87,6 +89,7 @@ class MeasuresPanel(QWidget):
             return
         while (item := self._column.takeAt(0)) is not None:
             if (widget := item.widget()) is not None:
+                widget.hide()
                 widget.deleteLater()
         self.rows = []
         ranked = self._session.ranked_of(self._session.chosen_code)

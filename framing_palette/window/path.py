@@ -3,13 +3,21 @@
 from collections.abc import Sequence
 
 from PySide6.QtCore import QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QPainter, QPaintEvent, QPalette, QPen
-from PySide6.QtWidgets import QAbstractButton, QButtonGroup, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtGui import QPainter, QPaintEvent, QPalette, QPen, QResizeEvent
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QButtonGroup,
+    QMenu,
+    QSizePolicy,
+    QVBoxLayout,
+    QWidget,
+)
 
+from framing_palette.window.controls import IconButton
 from framing_palette.window.icons import draw_icon
 from framing_palette.window.steps.step import Standing, Step
 from framing_palette.window.theme import type_font
-from framing_palette.window.tokens import PATH_WIDTH, SMALL
+from framing_palette.window.tokens import HIT, PATH_WIDTH, SMALL
 
 TALL, LOW = 76, 48
 ROLE = QPalette.ColorRole
@@ -94,7 +102,7 @@ class Path(QWidget):
 
     chosen = Signal(str)
 
-    def __init__(self, steps: Sequence[Step], doors: Sequence[QWidget]) -> None:
+    def __init__(self, steps: Sequence[Step], doors: Sequence[QAbstractButton]) -> None:
         super().__init__()
         self.setObjectName("chrome")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
@@ -109,12 +117,31 @@ class Path(QWidget):
             column.addWidget(stop)
             stop.clicked.connect(lambda _checked=False, key=key: self.chosen.emit(key))
         column.addStretch(1)
-        for door in doors:
+        self._doors = tuple(doors)
+        self.more = IconButton("more", self.tr("More"))
+        self.more.clicked.connect(self._open_more)
+        for door in (*self._doors, self.more):
             column.addWidget(door, 0, Qt.AlignmentFlag.AlignHCenter)
+        self.more.hide()
 
     def show_at(self, key: str) -> None:
         """Mark a stop as the one we are at."""
         self._stops[key].setChecked(True)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Fold the doors into one where the window is low."""
+        super().resizeEvent(event)
+        needed = len(self._stops) * LOW + len(self._doors) * HIT + 16
+        is_low = self.height() < needed
+        for door in self._doors:
+            door.setHidden(is_low)
+        self.more.setVisible(is_low and bool(self._doors))
+
+    def _open_more(self) -> None:
+        menu = QMenu(self)
+        for door in self._doors:
+            menu.addAction(door.accessibleName(), door.click)
+        menu.popup(self.more.mapToGlobal(self.more.rect().topRight()))
 
     def stop(self, key: str) -> Stop:
         """Return one stop."""

@@ -28,7 +28,7 @@ from framing_palette.window.tokens import GAP, MARGIN, RAIL_HEIGHT, SMALL, WIDE_
 
 ROLE = QPalette.ColorRole
 _SWATCH = QSize(56, 64)
-_LINES = 2
+_LINES, _LEAST_ROOM = 2, 56
 
 
 class Slot(QAbstractButton):
@@ -42,7 +42,7 @@ class Slot(QAbstractButton):
         self._pressed_at: QPoint | None = None
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setMaximumWidth(280)
-        self.setMinimumWidth(96)
+        self.setMinimumWidth(44)
         self.setAttribute(Qt.WidgetAttribute.WA_Hover)
         self.tell()
 
@@ -127,6 +127,8 @@ class Slot(QAbstractButton):
         painter.setFont(type_font(SMALL, strong=True))
         painter.setPen(palette.color(ROLE.PlaceholderText))
         painter.drawText(room, Qt.AlignmentFlag.AlignTop, str(self._number + 1))
+        if room.width() < _LEAST_ROOM:
+            return
         font = type_font(SMALL)
         painter.setFont(font)
         painter.setPen(palette.color(ROLE.WindowText))
@@ -159,7 +161,7 @@ class Rail(QWidget):
         self.slots = [Slot(session, swatches, number) for number in range(MOST_KEPT)]
         row = QHBoxLayout(self)
         row.setContentsMargins(WIDE_MARGIN, MARGIN, WIDE_MARGIN, MARGIN)
-        row.setSpacing(MARGIN)
+        row.setSpacing(GAP)
         for number, slot in enumerate(self.slots):
             row.addWidget(slot, 1)
             slot.clicked.connect(lambda _on=False, number=number: self.chosen.emit(number))

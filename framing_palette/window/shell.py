@@ -10,7 +10,6 @@ from PySide6.QtWidgets import (
     QApplication,
     QFileDialog,
     QGridLayout,
-    QStackedWidget,
     QVBoxLayout,
     QWidget,
 )
@@ -18,7 +17,7 @@ from PySide6.QtWidgets import (
 from framing_palette.errors import FramingPaletteError
 from framing_palette.window.canvas.outlook import Outlook
 from framing_palette.window.client_view import ClientView
-from framing_palette.window.controls import IconButton, rule
+from framing_palette.window.controls import IconButton, Pages, rule
 from framing_palette.window.errands import Errands
 from framing_palette.window.focus_ring import FocusRing
 from framing_palette.window.job_line import JobLine
@@ -71,15 +70,15 @@ class Shell(QWidget):
         self.job_line = JobLine(self.session)
         self.rail = Rail(self.session, swatches)
         self.notice = NoticeBar(self.session)
-        self.stages = QStackedWidget()
-        self.shelves = QStackedWidget()
+        self.stages = Pages()
+        self.shelves = Pages()
         self.client_view: ClientView | None = None
         self._settings: SettingsShelf | None = None
         self._made: dict[str, int] = {}
         self._shelf_of: dict[str, QWidget] = {}
         self._wants_rail = True
         self._lay_out()
-        self.keys_sheet = KeysSheet(self.stages)
+        self.keys_sheet = KeysSheet(self)
         self.focus_ring = FocusRing(self)
         self._preferences_soon = QTimer(self, interval=_PREFERENCES_REST_MS, singleShot=True)
         self._wire()
@@ -134,7 +133,8 @@ class Shell(QWidget):
     def paste(self) -> None:
         """Begin a job on the picture or file in the clipboard."""
         clipboard = QGuiApplication.clipboard()
-        data = clipboard.mimeData() or QMimeData()  # None when there was never anything
+        given: QMimeData | None = clipboard.mimeData()  # None when there was never anything
+        data = given if given is not None else QMimeData()
         if data.hasUrls() and data.urls()[0].isLocalFile():
             self.open_file(FilePath(data.urls()[0].toLocalFile()))
         elif data.hasImage():
@@ -186,7 +186,8 @@ class Shell(QWidget):
         wanted = round(self.width() * _SHELF_SHARE / 4) * 4
         self.shelves.setFixedWidth(max(SHELF_NARROW, min(SHELF_WIDE, wanted)))
         self.rail.setVisible(self._wants_rail and self.height() >= _LOW_WINDOW)
-        self.keys_sheet.setGeometry(self.stages.rect())
+        left, top = self.path.width() + 1, self.job_line.height() + 1
+        self.keys_sheet.setGeometry(left, top, self.width() - left, self.height() - top)
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """Wait until nothing works in the background any more."""

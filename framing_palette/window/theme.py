@@ -110,7 +110,7 @@ QLabel[weight="strong"] { font-weight: 600; }
 
 QPushButton {
   background: %(field)s; border: 1px solid %(strong_line)s; border-radius: 4px;
-  padding: 0 14px; min-height: 38px; font-size: %(body)spx;
+  padding: 0 11px; min-height: 38px; font-size: %(body)spx;
 }
 QPushButton:hover { background: %(hover)s; }
 QPushButton:pressed { background: %(pressed)s; }

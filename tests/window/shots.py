@@ -21,7 +21,7 @@ from framing_palette.window.steps.choose import ChooseStep
 from framing_palette.window.theme import put_on, tokens_named
 
 ROOT = Path(__file__).resolve().parents[2]
-SIZES = ((1366, 768), (1920, 1080))
+SIZES = ((1366, 768), (1920, 1080), (911, 512), (683, 384))
 
 
 def wait(ms: int) -> None:

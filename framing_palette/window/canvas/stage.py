@@ -18,6 +18,8 @@ from framing_palette.window.session import Session
 from framing_palette.window.tokens import MARGIN, SECTION
 
 FOOT_GAP = 4
+SCALE_BAR_PX = 156
+"""Room that the scale bar may need at the left of the foot."""
 
 
 class Stage(QWidget):
@@ -61,9 +63,12 @@ class Stage(QWidget):
     def place_tools(self) -> None:
         """Keep the tools below the picture."""
         if self._tools is not None:
-            size = self._tools.sizeHint()
+            size, bar = self._tools.sizeHint(), self._bar.geometry()
             left = (self.width() - size.width()) // 2
-            top = self.height() - size.height() - FOOT_GAP
+            top = bar.top()
+            if left < SCALE_BAR_PX or left + size.width() > bar.left() - MARGIN:
+                top -= size.height() + FOOT_GAP
+            left = max(0, min(left, self.width() - size.width()))
             self._tools.setGeometry(left, top, size.width(), size.height())
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
@@ -110,6 +115,7 @@ class _Empty(QWidget):
             words(
                 self.tr("Drop a photograph of the art here, paste it, or open the file."),
                 quiet=True,
+                wrap=True,
             ),
         ):
             label.setAlignment(Qt.AlignmentFlag.AlignCenter)

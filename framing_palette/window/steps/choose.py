@@ -1,7 +1,7 @@
 """Choose: the shelf lists samples best first; one is laid round the picture or slid over it."""
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QStackedWidget, QWidget
+from PySide6.QtWidgets import QWidget
 
 from framing_palette.colour import plain_name
 from framing_palette.picture.places import colour_at
@@ -13,6 +13,7 @@ from framing_palette.window.canvas.strip_tools import StripTools
 from framing_palette.window.canvas.strips import StripLayer
 from framing_palette.window.choose_shelf import ChooseShelf
 from framing_palette.window.compare import CompareBoard
+from framing_palette.window.controls import Pages
 from framing_palette.window.session import Probe
 from framing_palette.window.steps.step import Counter, Standing, Step
 
@@ -40,7 +41,7 @@ class ChooseStep(Step):
         canvas.pointed.connect(self._probe)
         self.canvas = canvas
         one = Stage(self.session, canvas, StripTools(self.session))
-        both = QStackedWidget()
+        both = Pages()
         both.addWidget(one)
         self.session.comparing_changed.connect(lambda: self._show_side_by_side(both))
         one.picture_wanted.connect(self.picture_wanted)
@@ -48,7 +49,7 @@ class ChooseStep(Step):
         self._show_side_by_side(both)
         return both
 
-    def _show_side_by_side(self, both: QStackedWidget) -> None:
+    def _show_side_by_side(self, both: Pages) -> None:
         if self.session.comparing and both.count() == 1:
             counter = self.counter
             board = CompareBoard(self.session, counter.swatches, counter.outlook)

@@ -104,6 +104,7 @@ class ReadShelf(QWidget):
         """Make the cards anew, because a region came, went or was chosen."""
         while (item := self._column.takeAt(0)) is not None:
             if (widget := item.widget()) is not None:
+                widget.hide()
                 widget.deleteLater()
         self.cards = []
         findings = self._session.findings
