@@ -7,16 +7,15 @@ touched only in ``*_files`` modules and ``store``. ``ranking`` and everything af
 this folder.
 """
 
-from framing_palette.catalogue.catalogue_files import (
-    read_catalogue_folder,
-    write_catalogue_folder,
-)
+from framing_palette.catalogue.catalogue_files import read_catalogue_folder
+from framing_palette.catalogue.column_files import open_catalogue_folder
 from framing_palette.catalogue.exchange_files import (
     read_measurement_file,
     write_cgats_file,
     write_cxf_file,
     write_palette_file,
 )
+from framing_palette.catalogue.folder_writing_files import write_catalogue_folder
 from framing_palette.catalogue.light import (
     HOME_LIGHTS,
     LIGHT_WORDS,
@@ -69,6 +68,7 @@ __all__ = [
     "lab_under",
     "measure_swatch",
     "nearest_colour",
+    "open_catalogue_folder",
     "read_catalogue_folder",
     "read_measurement_file",
     "sample_under",

@@ -1,7 +1,6 @@
-"""Catalogue folders: read with all their problems at once, and written so that nothing is lost."""
+"""Catalogue folders: read with all their problems told at once."""
 
 import json
-import shutil
 from collections import defaultdict
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from difflib import get_close_matches
@@ -10,7 +9,6 @@ from typing import TypeVar
 
 from framing_palette.catalogue.cells import RowReader
 from framing_palette.catalogue.joining import FactsBySample
-from framing_palette.catalogue.package_description import describe_package
 from framing_palette.catalogue.palette_rows import (
     COLOUR_COLUMNS,
     PROFILE_COLUMNS,
@@ -18,25 +16,21 @@ from framing_palette.catalogue.palette_rows import (
     ColourRow,
     PointRow,
     SpectrumRow,
-    colour_cells,
-    profile_cells,
     read_colour_row,
     read_point_row,
     read_spectrum_row,
-    spectrum_cells,
 )
 from framing_palette.catalogue.problems import CellProblem, ProblemList
 from framing_palette.catalogue.sample_rows import (
     REQUIRED_SAMPLE_COLUMNS,
     SAMPLE_COLUMNS,
     read_sample_row,
-    sample_cells,
 )
 from framing_palette.catalogue.samples import Catalogue, Sample
 from framing_palette.catalogue.surface_files import read_surface_table
 from framing_palette.catalogue.surfaces import MeasuredSurface, surfaces_by_texture
-from framing_palette.catalogue.table_files import open_table, write_table
-from framing_palette.errors import CatalogueError, OutputError
+from framing_palette.catalogue.table_files import open_table
+from framing_palette.errors import CatalogueError
 
 CodedRow = TypeVar("CodedRow", SpectrumRow, PointRow)
 
@@ -64,6 +58,21 @@ def read_catalogue_folder(folder: Path) -> tuple[Catalogue, tuple[CellProblem, .
         not one row is good.
     """
     problems = ProblemList()
+    whole = tuple(stream_samples(folder, problems))
+    if not whole:
+        raise no_usable_sample(folder, problems)
+    textures_dir, name = names_of_folder(folder, problems)
+    return Catalogue(whole, textures_dir, name), problems.told()
+
+
+def stream_samples(folder: Path, problems: ProblemList) -> Iterator[Sample]:
+    """Return the good samples of a folder one after another, for whoever need not keep them all.
+
+    Raises
+    ------
+    CatalogueError
+        As `read_catalogue_folder`, except that no good row gives no sample.
+    """
     names = _file_names(folder)
     samples = _read_samples(folder, names, problems)
     bad_colours, colours = _read_colours(folder, names, samples, problems)
@@ -72,80 +81,31 @@ def read_catalogue_folder(folder: Path) -> tuple[Catalogue, tuple[CellProblem, .
     textures = _file_names(folder / names["textures"]) if "textures" in names else {}
     surfaces = _read_surfaces(folder, names, problems)
     joined = FactsBySample(colours, spectra, points, textures, surfaces, problems)
-    whole = tuple(
-        joined.complete(sample, number)
-        for code, (sample, number) in samples.items()
-        if code not in bad_colours
-    )
-    if not whole:
-        first = next((str(p) for p in problems if not p.is_notice), "samples.csv has no rows.")
-        raise CatalogueError(
-            folder, problem="holds no usable sample", todo=f"put this right first: {first[:-1]}"
-        )
-    where = str(folder / names["textures"]) if "textures" in names else ""
-    return Catalogue(whole, where, _package_name(folder, names, problems)), problems.told()
+    for code in list(samples):
+        sample, number = samples.pop(code)
+        if code not in bad_colours:
+            yield joined.complete(sample, number)
 
 
-def write_catalogue_folder(
-    folder: Path, catalogue: Catalogue, *, title: str = "", description: str = ""
-) -> None:
-    """Write a catalogue as a folder that reads back exactly, its texture pictures included.
+def names_of_folder(folder: Path, problems: ProblemList) -> tuple[str, str]:
+    """Return where a folder's textures lie, empty for nowhere, and what the catalogue is called.
 
     Raises
     ------
-    OutputError
-        When the folder cannot be written.
+    CatalogueError
+        When it is no folder that can be read.
     """
-    try:
-        folder.mkdir(parents=True, exist_ok=True)
-    except OSError as error:
-        raise OutputError(
-            folder, problem=f"cannot be made ({error.strerror})", todo="choose another folder"
-        ) from error
-    samples = catalogue.samples
-    write_table(folder / "samples.csv", SAMPLE_COLUMNS, map(sample_cells, samples))
-    write_table(folder / "colours.csv", COLOUR_COLUMNS, _all(colour_cells, samples))
-    optional = []
-    if any(colour.spectrum for sample in samples for colour in sample.colours):
-        write_table(folder / "spectra.csv", SPECTRUM_COLUMNS, _all(spectrum_cells, samples))
-        optional.append("spectra")
-    if any(sample.profile for sample in samples):
-        write_table(folder / "profiles.csv", PROFILE_COLUMNS, _all(profile_cells, samples))
-        optional.append("profiles")
-    if catalogue.textures_dir:
-        optional += _copy_textures(Path(catalogue.textures_dir), folder, samples)
-    package = describe_package(
-        name=_slug(catalogue.name) or "sample-catalogue",
-        title=title or catalogue.name or "Framing samples",
-        description=description or "Framing samples; an empty cell is unknown.",
-        optional=optional,
+    names = _file_names(folder)
+    textures_dir = str(folder / names["textures"]) if "textures" in names else ""
+    return textures_dir, _package_name(folder, names, problems)
+
+
+def no_usable_sample(folder: Path, problems: ProblemList) -> CatalogueError:
+    """Return the error for a folder without one good row, naming the first thing to put right."""
+    first = next((str(p) for p in problems if not p.is_notice), "samples.csv has no rows.")
+    return CatalogueError(
+        folder, problem="holds no usable sample", todo=f"put this right first: {first[:-1]}"
     )
-    path = folder / "datapackage.json"
-    try:
-        path.write_text(json.dumps(package, indent=1) + "\n", encoding="utf-8")
-    except OSError as error:
-        raise OutputError(
-            path, problem=f"cannot be written ({error.strerror})", todo="choose another folder"
-        ) from error
-
-
-def _copy_textures(source: Path, folder: Path, samples: Sequence[Sample]) -> list[str]:
-    """Copy the pictures in use and their measures; return the tables that were copied."""
-    target = folder / "textures"
-    if source.resolve() == target.resolve():
-        return ["textures"] if (folder / "textures.csv").is_file() else []
-    measures = source.parent / "textures.csv"
-    try:
-        target.mkdir(exist_ok=True)
-        for name in {sample.texture_file for sample in samples if sample.texture_file}:
-            shutil.copyfile(source / name, target / name)
-        if measures.is_file():
-            shutil.copyfile(measures, folder / "textures.csv")
-    except OSError as error:
-        raise OutputError(
-            target, problem=f"cannot be filled ({error.strerror})", todo="free some space"
-        ) from error
-    return ["textures"] if measures.is_file() else []
 
 
 def _file_names(folder: Path) -> dict[str, str]:
@@ -325,16 +285,3 @@ def _package_name(folder: Path, names: dict[str, str], problems: ProblemList) ->
         reason = "is not readable JSON; the tables are read without it"
         problems.add(CellProblem(path.name, None, "", reason, is_notice=True))
         return folder.resolve().name
-
-
-def _all(
-    cells: Callable[[Sample], Iterator[tuple[str, ...]]], samples: Sequence[Sample]
-) -> Iterator[tuple[str, ...]]:
-    for sample in samples:
-        yield from cells(sample)
-
-
-def _slug(text: str) -> str:
-    """Return text as lower-case words joined by hyphens."""
-    words = "".join(c if c.isascii() and c.isalnum() else " " for c in text.lower()).split()
-    return "-".join(words)

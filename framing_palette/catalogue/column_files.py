@@ -13,21 +13,22 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
-from framing_palette.catalogue.catalogue_files import read_catalogue_folder
-from framing_palette.catalogue.columns import (
-    CatalogueColumns,
-    column_names,
-    columns_from,
-    lazy_catalogue,
+from framing_palette.catalogue.catalogue_files import (
+    names_of_folder,
+    no_usable_sample,
+    read_catalogue_folder,
+    stream_samples,
 )
-from framing_palette.catalogue.problems import CellProblem
+from framing_palette.catalogue.columns import CatalogueColumns, column_names, lazy_catalogue
+from framing_palette.catalogue.problems import CellProblem, ProblemList
 from framing_palette.catalogue.samples import Catalogue
+from framing_palette.catalogue.splicing import columns_in_parts
 
 SMALL_BYTES = 2 << 20
 """Tables smaller than this together are read anew each time: that is as quick."""
 
 KEPT_CATALOGUES = 6
-_FORM = "columns 1"  # changes whenever the columns change, so that old files are not read
+_FORM = "columns 2"  # changes whenever the columns change, so that old files are not read
 _TABLES = ("samples", "colours", "spectra", "profiles", "textures")
 _CHUNK = 1 << 20
 
@@ -64,19 +65,22 @@ def open_catalogue_folder(
     kept, facts = kept_columns(place), _kept_facts(place)
     if kept is not None and facts is not None:
         return lazy_catalogue(kept, textures_dir=facts[0], name=facts[1]), facts[2]
-    catalogue, problems = read_catalogue_folder(folder)
-    columns = columns_from(catalogue.samples)
+    problems = ProblemList()
+    columns = columns_in_parts(stream_samples(folder, problems))
+    if not len(columns):
+        raise no_usable_sample(folder, problems)
+    textures_dir, name = names_of_folder(folder, problems)
+    told = problems.told()
     keep_columns(
         place,
         columns,
         {
-            "textures_dir": catalogue.textures_dir,
-            "name": catalogue.name,
-            "problems": [asdict(problem) for problem in problems],
+            "textures_dir": textures_dir,
+            "name": name,
+            "problems": [asdict(problem) for problem in told],
         },
     )
-    named = lazy_catalogue(columns, textures_dir=catalogue.textures_dir, name=catalogue.name)
-    return named, problems
+    return lazy_catalogue(columns, textures_dir=textures_dir, name=name), told
 
 
 def content_key(folder: Path) -> str:

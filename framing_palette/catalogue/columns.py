@@ -60,8 +60,9 @@ class CatalogueColumns:
         Shape (n,); nan when unknown.
     in_stock
         Shape (n,): 1, 0, or -1 when not told.
-    texture
-        Shape (n, TEXTURE_LENGTH): vectors as of `texture_numbers`; nan rows when unknown.
+    textures, texture_of
+        Shapes (t, TEXTURE_LENGTH), rows as of `texture_numbers`, and (n,): the row of each
+        sample, -1 for none.
     """
 
     records: UInt8Array
@@ -82,7 +83,8 @@ class CatalogueColumns:
     face_mm: Float32Array
     price: Float64Array
     in_stock: NDArray[np.int8]
-    texture: Float64Array
+    textures: Float64Array
+    texture_of: NDArray[np.int32]
 
     def __len__(self) -> int:
         """Return the number of samples."""
@@ -92,8 +94,8 @@ class CatalogueColumns:
         """Return the sample at a place, made anew."""
         start, stop = self.record_start[place], self.record_start[place + 1]
         record = read_record(self.records[start:stop].tobytes())
-        vector = self.texture[place]
-        texture = None if np.isnan(vector).all() else texture_from_numbers(vector)
+        row = int(self.texture_of[place])
+        texture = None if row < 0 else texture_from_numbers(self.textures[row].tolist())
         return sample_of(record, self._colours(place), texture)
 
     def code_list(self) -> list[str]:
@@ -162,8 +164,7 @@ def columns_from(samples: Sequence[Sample]) -> CatalogueColumns:
     counts = [len(sample.colours) for sample in samples]
     colour_start = np.concatenate(([0], np.cumsum(counts, dtype=np.int64))).astype(np.int64)
     spectra = [colour.spectrum for colour in flat if colour.spectrum is not None]
-    has_spectrum = np.array([colour.spectrum is not None for colour in flat], dtype=np.bool_)
-    spectrum_of = np.where(has_spectrum, np.cumsum(has_spectrum) - 1, -1).astype(np.int32)
+    spectrum_of = _rows([colour.spectrum is not None for colour in flat])
     lab = np.array([colour.lab for colour in flat], dtype=np.float64).reshape(-1, 3)
     share = np.array([colour.share for colour in flat], dtype=np.float64)
     records, record_start = _joined(
@@ -193,9 +194,11 @@ def columns_from(samples: Sequence[Sample]) -> CatalogueColumns:
             [-1 if sample.in_stock is None else sample.in_stock for sample in samples],
             dtype=np.int8,
         ),
-        texture=np.array([_texture(sample) for sample in samples], dtype=np.float64).reshape(
-            -1, TEXTURE_LENGTH
-        ),
+        textures=np.array(
+            [texture_numbers(sample.texture) for sample in samples if sample.texture is not None],
+            dtype=np.float64,
+        ).reshape(-1, TEXTURE_LENGTH),
+        texture_of=_rows([sample.texture is not None for sample in samples]),
     )
 
 
@@ -237,15 +240,15 @@ def _places(words: Sequence[Any], all_words: Sequence[Any]) -> UInt8Array:
     return np.array([place.get(word, UNKNOWN_WORD) for word in words], dtype=np.uint8)
 
 
+def _rows(is_there: Sequence[bool]) -> NDArray[np.int32]:
+    """Return the row of each item in a table of those that are there; -1 for the others."""
+    there = np.array(is_there, dtype=np.bool_)
+    return np.where(there, np.cumsum(there) - 1, -1).astype(np.int32)
+
+
 def _face_mm(sample: Sample) -> float:
     return float("nan") if sample.face is None else sample.face.as_float_mm()
 
 
 def _price(sample: Sample) -> float:
     return float("nan") if sample.price is None else float(sample.price)
-
-
-def _texture(sample: Sample) -> NDArray[Any]:
-    if sample.texture is None:
-        return np.full(TEXTURE_LENGTH, np.nan)
-    return np.array(texture_numbers(sample.texture))

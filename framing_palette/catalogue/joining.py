@@ -35,18 +35,22 @@ class FactsBySample:
     problems: ProblemList
 
     def complete(self, sample: Sample, number: int) -> Sample:
-        """Return a sample with its colours, cross-section and texture."""
+        """Return a sample with its colours, cross-section and texture.
+
+        What it takes is taken out, so that a large folder is not in the memory twice.
+        """
         code = sample.code
-        colours, remark = colours_of(self.colours.get(code, []), self.spectra.get(code, {}))
+        colours, remark = colours_of(self.colours.pop(code, []), self.spectra.pop(code, {}))
         if not colours:
             remark = "has no row in colours.csv; it can be built with but not ranked"
         if remark:
             self._notice("samples.csv", number, "code", f"{code} {remark}")
         profile = None
-        if code in self.points:
-            profile, reason = profile_of(self.points[code])
+        points = self.points.pop(code, [])
+        if points:
+            profile, reason = profile_of(points)
             if reason:
-                first = self.points[code][0].number
+                first = points[0].number
                 self.problems.add(CellProblem("profiles.csv", first, "x_mm", f"{code}: {reason}"))
         texture = self._texture(sample, number)
         whole = replace(sample, colours=colours, profile=profile, texture_file=texture)

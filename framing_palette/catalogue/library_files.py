@@ -1,7 +1,5 @@
 """Library files: the shop's library as a catalogue, its unchanged bulk kept as arrays on disk."""
 
-from collections.abc import Iterator
-from itertools import islice
 from pathlib import Path
 
 from framing_palette.catalogue.column_files import (
@@ -9,12 +7,11 @@ from framing_palette.catalogue.column_files import (
     keep_columns,
     kept_columns,
 )
-from framing_palette.catalogue.columns import CatalogueColumns, columns_from, lazy_catalogue
-from framing_palette.catalogue.samples import Catalogue, Sample
-from framing_palette.catalogue.splicing import joined_columns, spliced_columns
+from framing_palette.catalogue.columns import CatalogueColumns, lazy_catalogue
+from framing_palette.catalogue.samples import Catalogue
+from framing_palette.catalogue.splicing import columns_in_parts, spliced_columns
 from framing_palette.catalogue.store import Library
 
-_PART = 4000
 _KEPT_FROM = 2000
 
 
@@ -66,12 +63,7 @@ def _imported_columns(library: Library, cache_dir: Path) -> CatalogueColumns:
     if found is not None:
         return found
     samples = (entry.imported for entry in library.entries())
-    columns = joined_columns([columns_from(part) for part in _parts(samples)])
+    columns = columns_in_parts(samples)
     if len(columns) >= _KEPT_FROM:
         keep_columns(place, columns)
     return columns
-
-
-def _parts(samples: Iterator[Sample]) -> Iterator[list[Sample]]:
-    while part := list(islice(samples, _PART)):
-        yield part

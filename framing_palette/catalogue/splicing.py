@@ -1,7 +1,8 @@
 """Splicing: columns put together from parts, samples exchanged or left out, nothing made anew."""
 
-from collections.abc import Collection, Mapping, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import replace
+from itertools import islice
 from typing import Any
 
 import numpy as np
@@ -10,11 +11,11 @@ from numpy.typing import NDArray
 from framing_palette.catalogue.columns import CatalogueColumns, columns_from
 from framing_palette.catalogue.samples import Sample
 
+PART = 4000
 _BLOBS = (("records", "record_start"), ("codes", "code_start"), ("words", "word_start"))
 _BY_COLOUR = ("lab", "share")
-_BY_SAMPLE = (
-    "mean_lab", "kind", "surface", "finish", "face_mm", "price", "in_stock", "texture",
-)  # fmt: skip
+_BY_SAMPLE = ("mean_lab", "kind", "surface", "finish", "face_mm", "price", "in_stock")
+_TABLES = (("spectra", "spectrum_of"), ("textures", "texture_of"))
 
 
 def joined_columns(parts: Sequence[CatalogueColumns]) -> CatalogueColumns:
@@ -28,16 +29,21 @@ def joined_columns(parts: Sequence[CatalogueColumns]) -> CatalogueColumns:
         joined[blob] = np.concatenate([getattr(part, blob) for part in parts])
         joined[start] = _starts([getattr(part, start) for part in parts])
     joined["colour_start"] = _starts([part.colour_start for part in parts])
-    for name in (*_BY_COLOUR, *_BY_SAMPLE, "spectra"):
+    for name in (*_BY_COLOUR, *_BY_SAMPLE):
         joined[name] = np.concatenate([getattr(part, name) for part in parts])
-    offset = np.cumsum([0, *(len(part.spectra) for part in parts[:-1])])
-    joined["spectrum_of"] = np.concatenate(
-        [
-            np.where(part.spectrum_of < 0, -1, part.spectrum_of + first).astype(np.int32)
-            for part, first in zip(parts, offset, strict=True)
-        ]
-    )
+    for table, row_of in _TABLES:
+        joined[table] = np.concatenate([getattr(part, table) for part in parts])
+        sizes = [len(getattr(part, table)) for part in parts]
+        joined[row_of] = _joined_rows([getattr(part, row_of) for part in parts], sizes)
     return CatalogueColumns(**joined)
+
+
+def columns_in_parts(samples: Iterator[Sample]) -> CatalogueColumns:
+    """Return samples as columns, a few thousand at a time to spare the memory."""
+    parts = []
+    while part := list(islice(samples, PART)):
+        parts.append(columns_from(part))
+    return joined_columns(parts)
 
 
 def sliced_columns(columns: CatalogueColumns, first: int, stop: int) -> CatalogueColumns:
@@ -54,12 +60,13 @@ def sliced_columns(columns: CatalogueColumns, first: int, stop: int) -> Catalogu
         part[name] = getattr(columns, name)[colours]
     for name in _BY_SAMPLE:
         part[name] = getattr(columns, name)[first:stop]
-    # Reflectances stand in the order of the colours, so a slice of colours has a slice of them.
-    rows = columns.spectrum_of[colours]
-    used = rows[rows >= 0]
-    low, high = (int(used[0]), int(used[-1]) + 1) if len(used) else (0, 0)
-    part["spectra"] = columns.spectra[low:high]
-    part["spectrum_of"] = np.where(rows < 0, -1, rows - low).astype(np.int32)
+    for (table, row_of), items in zip(_TABLES, (colours, slice(first, stop)), strict=True):
+        rows = getattr(columns, row_of)[items]
+        # Rows stand in the order of their items, so a slice of items has a slice of rows.
+        used = rows[rows >= 0]
+        low, high = (int(used[0]), int(used[-1]) + 1) if len(used) else (0, 0)
+        part[table] = getattr(columns, table)[low:high]
+        part[row_of] = np.where(rows < 0, -1, rows - low).astype(np.int32)
     return replace(columns, **part)
 
 
@@ -92,6 +99,13 @@ def spliced_columns(
     if place < len(columns):
         parts.append(sliced_columns(columns, place, len(columns)))
     return joined_columns(parts)
+
+
+def _joined_rows(rows: Sequence[NDArray[np.int32]], sizes: Sequence[int]) -> NDArray[np.int32]:
+    """Return rows of several tables as rows of their join; -1 stays -1."""
+    offset = np.cumsum([0, *sizes[:-1]])
+    moved = [np.where(one < 0, -1, one + by) for one, by in zip(rows, offset, strict=True)]
+    return np.concatenate(moved).astype(np.int32)
 
 
 def _starts(marks: Sequence[NDArray[np.int64]]) -> NDArray[np.int64]:

@@ -22,7 +22,7 @@ from framing_palette.catalogue.columns import (
     lazy_catalogue,
 )
 from framing_palette.catalogue.records import read_record, record_of, record_text, sample_of
-from framing_palette.errors import UnknownSampleError
+from framing_palette.errors import CatalogueError, UnknownSampleError
 
 from .folders import write_folder
 from .test_catalogue_files import samples
@@ -101,8 +101,8 @@ def test_a_large_folder_is_kept_and_opens_the_same_from_the_cache(
     plain, problems = read_catalogue_folder(folder)
     assert list(opened(folder).samples) == list(plain.samples)
     monkeypatch.setattr(
-        "framing_palette.catalogue.column_files.read_catalogue_folder",
-        lambda _: pytest.fail("the kept columns are not used"),
+        "framing_palette.catalogue.column_files.stream_samples",
+        lambda *_: pytest.fail("the kept columns are not used"),
     )
     again, told = open_catalogue_folder(folder, cache_dir=folder.parent / "cache")
     assert list(again.samples) == list(plain.samples)
@@ -170,3 +170,9 @@ def test_a_small_folder_is_read_anew_and_keeps_nothing(tmp_path: Path) -> None:
 
 def test_the_default_cache_lies_in_the_users_own_cache_folder() -> None:
     assert default_cache_dir().parts[-2:] == ("framing-palette", "catalogues")
+
+
+def test_a_large_folder_without_a_good_row_is_refused(folder: Path) -> None:
+    write_folder(folder, samples="code,kind\nA1,window\n")
+    with pytest.raises(CatalogueError, match="holds no usable sample"):
+        opened(folder)

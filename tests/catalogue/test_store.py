@@ -261,7 +261,7 @@ def test_a_large_library_is_kept_as_arrays_until_the_next_import(
     library: Library, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     monkeypatch.setattr("framing_palette.catalogue.library_files._KEPT_FROM", 2)
-    monkeypatch.setattr("framing_palette.catalogue.library_files._PART", 2)
+    monkeypatch.setattr("framing_palette.catalogue.splicing.PART", 2)
     bring(library, FIRST)
     assert list(library_catalogue(library, cache_dir=tmp_path / "cache").samples) == FIRST
     kept = list((tmp_path / "cache").iterdir())
