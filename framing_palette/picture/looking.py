@@ -8,7 +8,14 @@ import numpy as np
 from framing_palette.arrays import BoolArray, Float32Array, Float64Array
 from framing_palette.picture.accents import find_accents
 from framing_palette.picture.attention import guessed_focus, strength_map
-from framing_palette.picture.findings import Accent, Findings, Lab, RegionFinding, Texture
+from framing_palette.picture.findings import (
+    NOMINAL_LONG_SIDE_MM,
+    Accent,
+    Findings,
+    Lab,
+    RegionFinding,
+    Texture,
+)
 from framing_palette.picture.histograms import Cells, folded
 from framing_palette.picture.masks import region_mask, rim_mask
 from framing_palette.picture.palettes import palette
@@ -39,6 +46,8 @@ class Survey:
         Accents of the whole picture, strongest first.
     mean_lab
         Mean of the art.
+    loose_texture
+        Of the whole art at a usual size, when its scale is not known.
     """
 
     picture: Picture
@@ -46,6 +55,7 @@ class Survey:
     strength: Float32Array
     accents: tuple[Accent, ...]
     mean_lab: Lab
+    loose_texture: Texture
 
 
 def survey_picture(picture: Picture) -> Survey:
@@ -57,7 +67,15 @@ def survey_picture(picture: Picture) -> Survey:
         strength=strength_map(lab),
         accents=find_accents(lab, mm_per_px=picture.mm_per_px),
         mean_lab=_mean(lab.reshape(-1, 3)),
+        loose_texture=_loose_texture(picture),
     )
+
+
+def _loose_texture(picture: Picture) -> Texture:
+    if picture.mm_per_px is not None:
+        return Texture()
+    scale = NOMINAL_LONG_SIDE_MM / max(picture.rows, picture.columns)
+    return measure_texture(picture.lab_d50, scale)
 
 
 def read_findings(picture: Picture, regions: Sequence[Region] = ()) -> Findings:
@@ -107,6 +125,7 @@ def findings_from_survey(survey: Survey, regions: Sequence[Region] = ()) -> Find
         colour_trust=picture.colour_trust,
         mm_per_px=picture.mm_per_px,
         focus_guessed=guessed,
+        loose_texture=survey.loose_texture,
     )
 
 

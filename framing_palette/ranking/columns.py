@@ -15,8 +15,7 @@ from numpy.typing import NDArray
 from framing_palette.arrays import BoolArray, Float64Array
 from framing_palette.catalogue import Catalogue, Finish, Kind, Sample, Surface
 from framing_palette.catalogue.columns import CatalogueColumns, LazySamples
-from framing_palette.catalogue.texture_numbers import texture_names
-from framing_palette.picture import BANDS_MM, Texture
+from framing_palette.picture import TEXTURE_MEASURES, Texture, texture_vector
 
 SOFTNESS_OF_SURFACE: Mapping[Surface, float] = {
     # 0 hard and crisp, 1 soft; common practice, no published scale exists
@@ -71,10 +70,9 @@ class SampleColumns:
         Shape (n,), 0 hard to 1 soft; nan when the surface is unknown.
     glitter
         Shape (n,), 0 matt to 1 glittering; 0 when nothing is known.
-    contrast
-        Shape (n, bands): L* contrast of the surface by octave; nan when unknown.
-    grain
-        Shape (n, 2): direction in degrees and its strength; nan when unknown.
+    textures, texture_of
+        Shapes (t, numbers), rows of ``texture_vector``, and (n,): the row of each sample, -1 when
+        its texture is unknown.
     """
 
     samples: Sequence[Sample]
@@ -86,8 +84,8 @@ class SampleColumns:
     kind: NDArray[np.uint8]
     softness: Float64Array
     glitter: Float64Array
-    contrast: Float64Array
-    grain: Float64Array
+    textures: Float64Array
+    texture_of: NDArray[np.int32]
 
     def __len__(self) -> int:
         """Return the number of samples."""
@@ -148,8 +146,8 @@ class SampleColumns:
             kind=self.kind[rows],
             softness=self.softness[rows],
             glitter=self.glitter[rows],
-            contrast=self.contrast[rows],
-            grain=self.grain[rows],
+            textures=self.textures,
+            texture_of=self.texture_of[rows],
         )
 
 
@@ -191,29 +189,26 @@ def _remembered(source: Catalogue | Sequence[Sample]) -> SampleColumns:
 
 
 def _from_arrays(samples: LazySamples, kept: CatalogueColumns) -> SampleColumns:
-    names = texture_names()
-    contrast = [names.index(f"lightness_contrast_{band:g}mm") for band in BANDS_MM]
-    grain = [names.index("direction_deg"), names.index("direction_strength")]
-    start = np.asarray(kept.colour_start)
     return _columns(
         samples=samples,
         lab=np.asarray(kept.lab),
         share=np.asarray(kept.share),
-        counts=np.diff(start).astype(np.intp),
+        counts=np.diff(np.asarray(kept.colour_start)).astype(np.intp),
         words=(np.asarray(kept.kind), np.asarray(kept.surface), np.asarray(kept.finish)),
-        contrast=kept.texture[:, contrast],
-        grain=kept.texture[:, grain],
-        sparkle=kept.texture[:, names.index("sparkle")],
+        textures=np.asarray(kept.textures),
+        texture_of=np.asarray(kept.texture_of),
     )
 
 
 def _from_samples(samples: Sequence[Sample]) -> SampleColumns:
     flat = [(*colour.lab, colour.share) for sample in samples for colour in sample.colours]
     table = np.array(flat, dtype=np.float64).reshape(-1, 4)
-    textures = [sample.texture or Texture() for sample in samples]
-    known = [sample.texture is not None for sample in samples]
-    grain = [(texture.direction_deg, texture.direction_strength) for texture in textures]
-    grain = [pair if told else (nan, nan) for pair, told in zip(grain, known, strict=True)]
+    textures: dict[Texture, int] = {}
+    texture_of = [
+        -1 if sample.texture is None else textures.setdefault(sample.texture, len(textures))
+        for sample in samples
+    ]
+    rows = [texture_vector(texture) for texture in textures]
     return _columns(
         samples=samples,
         lab=np.ascontiguousarray(table[:, :3]),
@@ -224,11 +219,8 @@ def _from_samples(samples: Sequence[Sample]) -> SampleColumns:
             _places([sample.surface for sample in samples], tuple(Surface)),
             _places([sample.finish for sample in samples], tuple(Finish)),
         ),
-        contrast=np.array([texture.lightness_contrast for texture in textures]).reshape(
-            -1, len(BANDS_MM)
-        ),
-        grain=np.array(grain, dtype=np.float64).reshape(-1, 2),
-        sparkle=np.array([texture.sparkle for texture in textures], dtype=np.float64),
+        textures=np.array(rows, dtype=np.float64).reshape(-1, len(TEXTURE_MEASURES)),
+        texture_of=np.array(texture_of, dtype=np.int32),
     )
 
 
@@ -239,9 +231,8 @@ def _columns(
     share: Float64Array,
     counts: NDArray[np.intp],
     words: tuple[NDArray[np.uint8], NDArray[np.uint8], NDArray[np.uint8]],
-    contrast: Float64Array,
-    grain: Float64Array,
-    sparkle: Float64Array,
+    textures: Float64Array,
+    texture_of: NDArray[np.int32],
 ) -> SampleColumns:
     """Return the columns of those samples that have a colour."""
     has = counts > 0
@@ -253,7 +244,9 @@ def _columns(
     hard = SHINE_HARDENS * shine
     soft = _looked_up(SOFTNESS_OF_SURFACE, surface, tuple(Surface), unknown=nan)
     own = _looked_up(GLITTER_OF_SURFACE, surface, tuple(Surface), unknown=0.0)
-    measured = np.minimum(1.0, SPARKLE_GLITTERS * np.nan_to_num(np.asarray(sparkle)[has]))
+    texture_of = texture_of[has]
+    sparkle = np.nan_to_num(np.append(textures[:, TEXTURE_MEASURES.index("sparkle")], 0.0))
+    measured = np.minimum(1.0, SPARKLE_GLITTERS * sparkle[texture_of])  # -1 is the last: unknown
     return SampleColumns(
         samples=samples,
         place=np.flatnonzero(has),
@@ -264,8 +257,8 @@ def _columns(
         kind=kind,
         softness=np.maximum(0.0, soft - hard),
         glitter=np.maximum(np.maximum(shine, own), measured),
-        contrast=np.asarray(contrast, dtype=np.float64)[has],
-        grain=np.asarray(grain, dtype=np.float64)[has],
+        textures=textures,
+        texture_of=texture_of,
     )
 
 

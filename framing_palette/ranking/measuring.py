@@ -86,14 +86,15 @@ def measure(
     width_mm
         Visible width of the border; a pattern coarser than it cannot be seen.
     """
+    texture = texture_affinity(columns, subject, width_mm)
 
     def measured(first: int) -> MeasureColumns:
-        block = columns.block(first, min(first + BLOCK, len(columns)))
-        return _measured(block, subject, limits, width_mm)
+        last = min(first + BLOCK, len(columns))
+        return _measured(columns.block(first, last), subject, limits, texture[first:last])
 
     firsts = range(0, len(columns), BLOCK)
     if len(firsts) <= 1:
-        return _measured(columns, subject, limits, width_mm)
+        return _measured(columns, subject, limits, texture)
     with ThreadPoolExecutor(min(_MOST_THREADS, os.cpu_count() or 1)) as pool:
         parts = list(pool.map(measured, firsts))
     names = [field.name for field in fields(MeasureColumns)]
@@ -102,7 +103,7 @@ def measure(
 
 
 def _measured(
-    columns: SampleColumns, subject: Subject, limits: Limits, width_mm: float | None
+    columns: SampleColumns, subject: Subject, limits: Limits, texture: Float64Array
 ) -> MeasureColumns:
     lab, mean, importance = columns.lab, columns.per_sample, subject.target_importance
     chroma = np.hypot(lab[:, 1], lab[:, 2])
@@ -135,7 +136,7 @@ def _measured(
         near_miss_target=_lead(columns, missed)[1],
         stray=mean(_stray(kin, presence, subject, limits)),
         harmony=mean(np.asarray(harmony(lab[:, None, :], subject.art_lab)) @ subject.art_share),
-        texture=texture_affinity(columns, subject, width_mm),
+        texture=texture,
         softness=softness_agreement(columns, subject),
         glitter=columns.glitter,
         depth=1.0 - np.clip(columns.mean_lab[:, 0] / 100.0, 0.0, 1.0),

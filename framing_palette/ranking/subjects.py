@@ -32,6 +32,7 @@ TONED_COUNTS, GUESS_COUNTS = 0.3, 0.04  # weights of greys in a toned picture, a
 PAPER_WHITE_AB = (0.3, 3.0)  # a natural paper white, the guess when the art shows no white
 HARD_STEP_L, HARD_STEP_AB = 25.0, 40.0  # standard deviations of L* and (a*, b*) of a crisp subject
 HARD_CONTRAST = 8.0  # L* contrast in fine octaves of a crisp subject
+LOOSE_TRUST = 0.7  # in a texture whose scale is only the usual one
 LEAST_STRENGTH = 3.0  # ΔE00; a focus weaker than this cannot be told from its surroundings
 
 
@@ -82,8 +83,9 @@ class Subject:
         (a*, b*) of the picture's whites, and how surely the picture shows them, 0..1.
     softness
         0 crisp to 1 soft.
-    texture
-        Of what the eye rests on.
+    textures, texture_trust
+        Surfaces of what the eye rests on and of the whole, those that are known; and how far to
+        trust them: fully at true scale, less where a usual size had to stand for it.
     """
 
     targets: tuple[Target, ...]
@@ -102,7 +104,8 @@ class Subject:
     white_ab: tuple[float, float]
     white_trust: float
     softness: float
-    texture: Texture
+    textures: tuple[Texture, ...]
+    texture_trust: float
 
 
 def subject_of(findings: Findings, touching: Sequence[ColourShare] | None = None) -> Subject:
@@ -121,6 +124,7 @@ def subject_of(findings: Findings, touching: Sequence[ColourShare] | None = None
     art_lab, art_share = _palette(findings.whole.colours)
     rim_lab, rim_share = _palette(touching or findings.rim.colours)
     focus = findings.by_role(Role.FOCUS) or (findings.whole,)
+    textures = _textures(findings, focus[0])
     white_ab, white_trust = _white(art_lab, art_share)
     levels = _focus_colours(focus)
     return Subject(
@@ -140,7 +144,8 @@ def subject_of(findings: Findings, touching: Sequence[ColourShare] | None = None
         white_ab=white_ab,
         white_trust=white_trust,
         softness=_softness(levels, focus[0].texture),
-        texture=focus[0].texture,
+        textures=textures,
+        texture_trust=1.0 if findings.mm_per_px is not None else LOOSE_TRUST,
     )
 
 
@@ -197,6 +202,11 @@ def _white(lab: Float64Array, share: Float64Array) -> tuple[tuple[float, float],
     cast: Float64Array = (white + tone) @ lab[:, 1:] + GUESS_COUNTS * np.array(PAPER_WHITE_AB)
     cast = cast / (shown + GUESS_COUNTS)
     return (float(cast[0]), float(cast[1])), shown / (shown + GUESS_COUNTS)
+
+
+def _textures(findings: Findings, focus: RegionFinding) -> tuple[Texture, ...]:
+    candidates = (focus.texture, findings.whole.texture, findings.loose_texture)
+    return tuple(one for one in candidates if not all(map(isnan, one.lightness_contrast)))
 
 
 def _softness(levels: Sequence[tuple[Lab, float]], texture: Texture) -> float:

@@ -1,35 +1,57 @@
-"""Surfaces: how the sample's texture and softness suit the picture's."""
+"""Surfaces: how the sample's texture and softness suit the picture's.
+
+A surface suits the picture when it is like one of the picture's own, octave by octave at true
+scale; where the picture has none like it, a quiet and fine one is the safer company, since coarse
+patterns are seen first (common practice).
+"""
 
 import numpy as np
 
 from framing_palette.arrays import Float64Array
-from framing_palette.picture.findings import BANDS_MM
+from framing_palette.picture import BANDS_MM, TEXTURE_MEASURES, Texture, texture_distances
 from framing_palette.ranking.columns import SampleColumns
+from framing_palette.ranking.ramps import bell
 from framing_palette.ranking.subjects import Subject
 
-CONTRAST_FLOOR = 0.5  # L* units: contrast below it is not seen
-CONTRAST_SCALE = 0.9  # natural logarithms of contrast at which two surfaces are plainly unlike
-BUSIER_COSTS = 1.6  # a border busier than the picture is worse than one quieter
+ALIKE_DISTANCE = 1.4  # texture distance at which likeness has fallen to 0.61
+SEEN = np.array([0.3, 0.5, 0.7, 0.9, 1.0, 1.0])  # how far each octave is seen from a step away
+BUSY_LIGHTNESS = 3.0  # seen L* contrast at which half the quiet is gone
+QUIET_COUNTS = 0.7  # a quiet surface unlike the picture's is worth this much of a like one
 CROSSED_COSTS = 0.2  # part of the affinity that two strong grains lose when they cross
+_LIGHTNESS = slice(0, len(BANDS_MM))
+_DIRECTION = TEXTURE_MEASURES.index("direction_deg")
+_STRENGTH = TEXTURE_MEASURES.index("direction_strength")
 
 
 def texture_affinity(
     columns: SampleColumns, subject: Subject, width_mm: float | None = None
 ) -> Float64Array:
-    """Return how well each surface suits the picture's, 0..1, shape (n,); nan when unknown.
+    """Return how well each surface suits the picture, 0..1, shape (n,); nan when unknown.
 
-    Contrast is compared octave by octave at true scale, where both are known; a grain that runs
-    the same way helps when both have one. Octaves wider than the visible border do not count.
+    Octaves wider than the visible border do not count, for they cannot be seen on it.
     """
-    art = np.array(subject.texture.lightness_contrast)
-    usable = np.array([width_mm is None or band <= width_mm for band in BANDS_MM])
-    known = usable & ~np.isnan(art) & ~np.isnan(columns.contrast)
-    count = known.sum(axis=1)
-    gap = np.log((columns.contrast + CONTRAST_FLOOR) / (art + CONTRAST_FLOOR))
-    cost = np.where(known, np.where(gap > 0, BUSIER_COSTS * gap, -gap), 0.0).sum(axis=1)
-    mean = cost / np.maximum(count, 1) / CONTRAST_SCALE
-    affinity = np.exp(-mean) * _direction(columns, subject)
-    return np.where(count > 0, affinity, np.nan)
+    suits = np.append(_suits(columns.textures, subject, width_mm), np.nan)  # -1: unknown
+    return np.asarray(suits[columns.texture_of])
+
+
+def _suits(rows: Float64Array, subject: Subject, width_mm: float | None) -> Float64Array:
+    """Return how well each row of textures suits, shape (t,)."""
+    affinity = np.full(len(rows), np.nan)
+    known = np.isfinite(rows[:, _LIGHTNESS]).any(axis=1)
+    if not known.any() or not subject.textures:
+        return affinity
+    rows = _visible(rows[known], width_mm)
+    alike = np.max([_likeness(rows, texture) for texture in subject.textures], axis=0)
+    alike = subject.texture_trust * alike
+    suits = alike + (1.0 - alike) * QUIET_COUNTS * quiet(rows)
+    affinity[known] = suits * _direction(rows, subject.textures[0])
+    return affinity
+
+
+def quiet(rows: Float64Array) -> Float64Array:
+    """Return how little a surface is seen as a pattern, 1 for a flat one, shape (n,)."""
+    seen = np.sqrt((np.nan_to_num(rows[:, _LIGHTNESS] * SEEN) ** 2).sum(axis=1))
+    return np.asarray(1.0 / (1.0 + (seen / BUSY_LIGHTNESS) ** 2))
 
 
 def softness_agreement(columns: SampleColumns, subject: Subject) -> Float64Array:
@@ -38,8 +60,22 @@ def softness_agreement(columns: SampleColumns, subject: Subject) -> Float64Array
     return np.where(np.isnan(gap), 0.5, 1.0 - gap)
 
 
-def _direction(columns: SampleColumns, subject: Subject) -> Float64Array:
+def _likeness(rows: Float64Array, texture: Texture) -> Float64Array:
+    return np.nan_to_num(bell(texture_distances(texture, rows), ALIKE_DISTANCE))
+
+
+def _visible(rows: Float64Array, width_mm: float | None) -> Float64Array:
+    """Return rows in which the octaves that the border is too narrow for are unknown."""
+    if width_mm is None:
+        return rows
+    wide = tuple(f"_{band:g}mm" for band in BANDS_MM if band > width_mm)
+    hidden = [any(mark in name for mark in wide) for name in TEXTURE_MEASURES]
+    return np.where(np.array(hidden), np.nan, rows)
+
+
+def _direction(rows: Float64Array, texture: Texture) -> Float64Array:
     """Return 1 for grains that run together, less for strong ones that cross."""
-    angle = np.radians(columns.grain[:, 0] - subject.texture.direction_deg)
-    both = columns.grain[:, 1] * subject.texture.direction_strength
-    return np.asarray(np.nan_to_num(1.0 - CROSSED_COSTS * both * np.sin(angle) ** 2, nan=1.0))
+    angle = np.radians(rows[:, _DIRECTION] - texture.direction_deg)
+    both = rows[:, _STRENGTH] * texture.direction_strength
+    crossed = np.nan_to_num(both * np.sin(angle) ** 2)
+    return np.asarray(1.0 - CROSSED_COSTS * crossed)

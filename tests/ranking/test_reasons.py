@@ -30,16 +30,16 @@ def _mean(line: RankedSample) -> np.ndarray:
     return np.array(line.sample.mean_lab)
 
 
-def _echoed(line: RankedSample, found: Findings) -> np.ndarray:
-    """The colour that the measures say is repeated, looked up in the findings by place and name."""
+def _echoed(line: RankedSample, found: Findings) -> list[np.ndarray]:
+    """The colours that the measures may mean, looked up in the findings by place and name."""
     region, name = line.measures.echo_region, line.measures.echo_name
     if region == "accent":
         colours = [(a.lab, a.name) for a in found.accents]
     else:
         colours = [(c.lab, c.name) for r in found.regions if r.name == region for c in r.colours]
-    named = [lab for lab, own in colours if (own or plain_name(np.array(lab))) == name]
+    named = [np.array(lab) for lab, own in colours if (own or plain_name(np.array(lab))) == name]
     assert named, (region, name)
-    return np.array(min(named, key=lambda lab: np.linalg.norm(np.array(lab) - _mean(line))))
+    return named
 
 
 def _small_is_true(match: re.Match, line: RankedSample) -> bool:
@@ -51,20 +51,23 @@ def _small_is_true(match: re.Match, line: RankedSample) -> bool:
     return abs(100 * share - float(said)) <= 0.51 and share < 0.03
 
 
-def _steps(line: RankedSample, found: Findings) -> tuple[float, float]:
-    own, echoed = _mean(line), _echoed(line, found)
-    return own[0] - echoed[0], np.hypot(*own[1:]) - np.hypot(*echoed[1:])
+def _steps(line: RankedSample, found: Findings) -> list[tuple[float, float]]:
+    own = _mean(line)
+    return [
+        (own[0] - echoed[0], np.hypot(*own[1:]) - np.hypot(*echoed[1:]))
+        for echoed in _echoed(line, found)
+    ]
 
 
 def _version_is_true(match: re.Match, line: RankedSample, found: Findings) -> bool:
-    light, strong = _steps(line, found)
-    words = set(match["how"].split(" and "))
-    expected = set()
-    if abs(light) >= 4:
-        expected.add("lighter" if light > 0 else "darker")
-    if abs(strong) >= 4:
-        expected.add("stronger" if strong > 0 else "quieter")
-    return words == expected and _small_is_true(match, line)
+    said = set(match["how"].split(" and "))
+    true = []
+    for light, strong in _steps(line, found):
+        expected = {"lighter" if light > 0 else "darker"} if abs(light) >= 4 else set()
+        if abs(strong) >= 4:
+            expected.add("stronger" if strong > 0 else "quieter")
+        true.append(said == expected)
+    return any(true) and _small_is_true(match, line)
 
 
 def _cast_is_true(match: re.Match, line: RankedSample, found: Findings) -> bool:
@@ -104,7 +107,7 @@ SENTENCES: dict[str, Check] = {
     ),
     rf"A (?P<how>[\w ]+) version of {PLACE}{SMALL}\.": _version_is_true,
     rf"Near to {PLACE}{SMALL}\.": (
-        lambda m, x, f: max(map(abs, _steps(x, f))) < 4 and x.measures.echo >= 0.5
+        lambda m, x, f: any(max(map(abs, step)) < 4 for step in _steps(x, f))
     ),
     rf"Of one family with {PLACE}\.": lambda m, x, f: x.measures.kin >= 0.5,
     r"A plain neutral, clearly (?P<how>lighter|darker) than (?P<edge>.+)\.": (
