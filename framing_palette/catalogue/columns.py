@@ -98,6 +98,14 @@ class CatalogueColumns:
         texture = None if row < 0 else texture_from_numbers(self.textures[row].tolist())
         return sample_of(record, self._colours(place), texture)
 
+    @property
+    def texture(self) -> Float64Array:
+        """The textures of all samples, shape (n, TEXTURE_LENGTH), nan rows where unknown."""
+        rows = np.full((len(self), self.textures.shape[1]), np.nan)
+        known = self.texture_of >= 0
+        rows[known] = self.textures[self.texture_of[known]]
+        return rows
+
     def code_list(self) -> list[str]:
         """Return all codes in order."""
         return _split(self.codes, self.code_start)
