@@ -7,7 +7,9 @@ from PySide6.QtWidgets import QAbstractButton, QHBoxLayout, QListView, QVBoxLayo
 from framing_palette.catalogue import Kind
 from framing_palette.ranking import RankedSample
 from framing_palette.ranking.nearness import near_samples
+from framing_palette.window.better_line import BetterLine
 from framing_palette.window.controls import Chip, IconButton, push_button, rule, words
+from framing_palette.window.errands import Errands
 from framing_palette.window.flow import FlowLayout
 from framing_palette.window.keeping import keep_sample, lay_round, send_away
 from framing_palette.window.measures_panel import MeasuresPanel
@@ -50,7 +52,7 @@ class ChooseShelf(QWidget):
     slid = Signal()
     """A sample was laid on the picture as a strip."""
 
-    def __init__(self, session: Session, swatches: SwatchBook) -> None:
+    def __init__(self, session: Session, errands: Errands, swatches: SwatchBook) -> None:
         super().__init__()
         self._session = session
         self.model = SampleList(self)
@@ -61,6 +63,7 @@ class ChooseShelf(QWidget):
         self._subtitle = words(size="small", quiet=True, wrap=True)
         self.probe = ProbeChip()
         self.measures = MeasuresPanel(self._session)
+        self.better = BetterLine(self._session, errands, swatches)
         self._nothing = words(
             self.tr("No sample passes. Switch a kind off, clear the search, or let the colour go."),
             quiet=True,
@@ -99,6 +102,7 @@ class ChooseShelf(QWidget):
         column.addLayout(head)
         column.addWidget(self.view, 1)
         column.addWidget(self._nothing)
+        column.addWidget(self.better)
         column.addWidget(self.measures)
         column.addWidget(rule())
         column.addLayout(self._action_row())

@@ -15,7 +15,7 @@ if TYPE_CHECKING:
 
     from framing_palette.catalogue import Catalogue
     from framing_palette.picture import Findings, Picture, Region, RegionFinding, Survey
-    from framing_palette.ranking import RankedSample
+    from framing_palette.ranking import BetterChoice, Ranking
     from framing_palette.ranking.strip_reading import StripReader
     from framing_palette.units import Length
     from framing_palette.window.job_files import OpenedJob
@@ -92,12 +92,20 @@ def judged(
     findings: "Findings",
     catalogue: "Catalogue",
     progress: Progress,
-) -> "tuple[RankedSample, ...]":
-    """Judge every sample against a picture, best first."""
-    from framing_palette.ranking import rank
+) -> "Ranking":
+    """Judge every sample against a picture; its words are made when it is looked at."""
+    from framing_palette.ranking import ranking
 
     progress.tell(0.0)
-    return tuple(rank(findings, catalogue))
+    return ranking(findings, catalogue)
+
+
+def bettered(ranked: "Ranking", code: str, progress: Progress) -> "BetterChoice | None":
+    """Find the nearest sample by look that works better than one the client likes."""
+    from framing_palette.ranking import nearest_better
+
+    progress.tell(0.0)
+    return nearest_better(ranked, code)
 
 
 def made_ready(picture: "Picture", findings: "Findings", progress: Progress) -> "StripReader":

@@ -13,11 +13,14 @@ from PySide6.QtCore import (
     Qt,
 )
 
-from framing_palette.catalogue import Kind
-from framing_palette.ranking import RankedSample, Verdict
+from framing_palette.catalogue import Kind, Sample
+from framing_palette.ranking import RankedSample, Ranking, Verdict
 from framing_palette.window.parcels import SAMPLE_MIME, parcel
 
 AnyIndex = QModelIndex | QPersistentModelIndex
+
+MOST_LISTED = 150
+"""Samples listed under one heading; the others are found by searching or by kind."""
 
 _ORDER = (Verdict.COMPLEMENT, Verdict.BLEND, Verdict.CLASH)
 
@@ -37,7 +40,23 @@ class Heading:
     is_open: bool
 
 
-Row = Heading | RankedSample
+@dataclass(frozen=True, slots=True)
+class Listed:
+    """A sample of the list by its position in the ranking; its words are made when it is seen."""
+
+    sample: Sample
+    position: int
+    verdict: Verdict
+
+
+@dataclass(frozen=True, slots=True)
+class Rest:
+    """How many samples under a heading are not listed, because so many fit better."""
+
+    count: int
+
+
+Row = Heading | RankedSample | Rest
 
 
 class SampleList(QAbstractListModel):
@@ -45,17 +64,26 @@ class SampleList(QAbstractListModel):
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
-        self._all: tuple[RankedSample, ...] = ()
-        self._rows: list[Row] = []
+        self._ranking: Ranking | None = None
+        self._all: list[Listed] = []
+        self._told: dict[str, str] = {}
+        self._rows: list[Heading | Listed | Rest] = []
+        self._place_of: dict[str, int] = {}
         self._open = {Verdict.COMPLEMENT, Verdict.BLEND}
         self._kinds: frozenset[Kind] = frozenset()
         self._sought = ""
         self._hidden: frozenset[str] = frozenset()
         self._near: dict[str, float] | None = None
 
-    def set_ranked(self, ranked: tuple[RankedSample, ...]) -> None:
+    def set_ranked(self, ranked: Ranking | None) -> None:
         """Show another ranking."""
-        self._all = ranked
+        self._ranking = ranked
+        self._all = []
+        self._told = {}
+        if ranked is not None:
+            samples, verdict = ranked.columns.samples, ranked.judgement.verdict
+            places = (int(place) for place in ranked.order)
+            self._all = [Listed(samples[place], place, verdict(place)) for place in places]
         self._rebuild()
 
     def set_kinds(self, kinds: frozenset[Kind]) -> None:
@@ -84,15 +112,27 @@ class SampleList(QAbstractListModel):
         self._rebuild()
 
     def row_at(self, index: AnyIndex) -> Row:
-        """Return the heading or sample of a row."""
-        return self._rows[index.row()]
+        """Return the heading or the ranked sample of a row."""
+        row = self._rows[index.row()]
+        if isinstance(row, Heading | Rest):
+            return row
+        if self._ranking is None:
+            raise LookupError(row.sample.code)
+        return self._ranking.at(row.position)
+
+    def kind_of_row(self, index: AnyIndex) -> type:
+        """Return what a row is, without making its words."""
+        return type(self._rows[index.row()])
+
+    def code_at(self, index: AnyIndex) -> str:
+        """Return the code of a row; empty when it is no sample."""
+        row = self._rows[index.row()]
+        return row.sample.code if isinstance(row, Listed) else ""
 
     def index_of(self, code: str) -> QModelIndex:
         """Return where a sample stands; an invalid index when it is not shown."""
-        for number, row in enumerate(self._rows):
-            if isinstance(row, RankedSample) and row.sample.code == code:
-                return self.index(number)
-        return QModelIndex()
+        place = self._place_of.get(code)
+        return QModelIndex() if place is None else self.index(place)
 
     def shown_count(self) -> int:
         """Return how many samples pass the filters, closed parts included."""
@@ -104,17 +144,18 @@ class SampleList(QAbstractListModel):
 
     def data(self, index: AnyIndex, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
         """Return what a row holds, and the words that a screen reader says for it."""
-        row = self._rows[index.row()]
         if role == ListRole.ROW:
-            return row
+            return self.row_at(index)
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole):
-            return self._spoken(row)
+            return self._spoken(self.row_at(index))
         return None
 
     def flags(self, index: AnyIndex) -> Qt.ItemFlag:
         """Let rows be chosen and samples be dragged away."""
+        if isinstance(self._rows[index.row()], Rest):
+            return Qt.ItemFlag.ItemIsEnabled
         flags = Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable
-        if isinstance(self._rows[index.row()], RankedSample):
+        if isinstance(self._rows[index.row()], Listed):
             flags |= Qt.ItemFlag.ItemIsDragEnabled
         return flags
 
@@ -125,7 +166,7 @@ class SampleList(QAbstractListModel):
     def mimeData(self, indexes: Any) -> QMimeData:
         """Put the code of the dragged sample into a parcel."""
         rows = [self._rows[index.row()] for index in indexes]
-        codes = [row.sample.code for row in rows if isinstance(row, RankedSample)]
+        codes = [row.sample.code for row in rows if isinstance(row, Listed)]
         return parcel(codes[0]) if codes else QMimeData()
 
     def heading_words(self, verdict: Verdict) -> str:
@@ -140,30 +181,49 @@ class SampleList(QAbstractListModel):
         if isinstance(row, Heading):
             state = self.tr("open") if row.is_open else self.tr("closed")
             return f"{self.heading_words(row.verdict)}, {row.count}, {state}"
+        if isinstance(row, Rest):
+            return self.rest_words(row)
         return f"{row.sample.name}. {' '.join(row.reasons)}"
+
+    def rest_words(self, rest: Rest) -> str:
+        """Return how many more there are and how to see them."""
+        return f"{rest.count:,} " + self.tr("more that fit less well: search, or show one kind.")
 
     def _rebuild(self) -> None:
         self.beginResetModel()
-        wanted = [ranked for ranked in self._all if self._passes(ranked)]
+        wanted = [listed for listed in self._all if self._passes(listed.sample)]
         if self._near is not None:
             near = self._near
-            wanted.sort(key=lambda ranked: near[ranked.sample.code])
+            wanted.sort(key=lambda listed: near[listed.sample.code])
         self._rows = []
         for verdict in _ORDER:
-            group = [ranked for ranked in wanted if ranked.verdict is verdict]
-            is_open = verdict in self._open
+            group = [listed for listed in wanted if listed.verdict is verdict]
+            is_open = verdict in self._open or bool(self._sought)  # who searches wants to find
             if group:
                 self._rows.append(Heading(verdict, len(group), is_open))
-                self._rows.extend(group if is_open else ())
+                self._rows.extend(group[:MOST_LISTED] if is_open else ())
+                if is_open and len(group) > MOST_LISTED:
+                    self._rows.append(Rest(len(group) - MOST_LISTED))
+        self._place_of = {
+            row.sample.code: number
+            for number, row in enumerate(self._rows)
+            if isinstance(row, Listed)
+        }
         self.endResetModel()
 
-    def _passes(self, ranked: RankedSample) -> bool:
-        sample = ranked.sample
+    def _passes(self, sample: Sample) -> bool:
         if sample.code in self._hidden or (self._kinds and sample.kind not in self._kinds):
             return False
         if self._near is not None and sample.code not in self._near:
             return False
         if not self._sought:
             return True
-        told = " ".join((sample.name, sample.code, sample.collection, *sample.tags)).casefold()
+        told = self._words_of(sample)
         return all(word in told for word in self._sought.split())
+
+    def _words_of(self, sample: Sample) -> str:
+        """Return what a search looks through, made once per sample."""
+        if sample.code not in self._told:
+            words = (sample.name, sample.code, sample.collection, *sample.tags)
+            self._told[sample.code] = " ".join(words).casefold()
+        return self._told[sample.code]

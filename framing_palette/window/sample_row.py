@@ -6,7 +6,7 @@ from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
 from framing_palette.ranking import RankedSample
 from framing_palette.window.icons import draw_icon
-from framing_palette.window.sample_list import Heading, ListRole, SampleList
+from framing_palette.window.sample_list import Heading, ListRole, Rest, SampleList
 from framing_palette.window.swatches import SwatchBook
 from framing_palette.window.theme import type_font
 from framing_palette.window.tokens import BODY, MARGIN, SMALL, SWATCH, WIDE_MARGIN
@@ -34,13 +34,14 @@ class SampleRow(QStyledItemDelegate):
 
     def sizeHint(self, option: QStyleOptionViewItem, index: AnyIndex) -> QSize:
         """Give the chosen row the room of all its reasons."""
-        row = index.data(ListRole.ROW)
+        kind = self._model.kind_of_row(index)
         width = option.rect.width() if option.rect.width() > 0 else 320
-        if isinstance(row, Heading):
+        if kind is Heading:
             return QSize(width, HEADING_HEIGHT)
         least = SWATCH + 2 * MARGIN
-        if row.sample.code != self.chosen_code:
+        if kind is Rest or self._model.code_at(index) != self.chosen_code:
             return QSize(width, least)
+        row = index.data(ListRole.ROW)
         text_width = width - self._text_left() - WIDE_MARGIN
         height = self._line(self._name_font) + 4
         height += sum(self._height_of(reason, text_width) + 4 for reason in row.reasons)
@@ -58,6 +59,11 @@ class SampleRow(QStyledItemDelegate):
         self._ground(painter, rect, palette, state)
         if isinstance(row, Heading):
             self._draw_heading(painter, rect, palette, row)
+        elif isinstance(row, Rest):
+            painter.setFont(self._small_font)
+            painter.setPen(palette.color(_PALE))
+            room = rect.adjusted(WIDE_MARGIN, MARGIN, -WIDE_MARGIN, -MARGIN)
+            painter.drawText(room, _WRAP, self._model.rest_words(row))
         else:
             self._draw_sample(painter, rect, palette, row)
         painter.restore()

@@ -12,13 +12,13 @@ from PySide6.QtCore import QObject, Signal, SignalInstance
 from PySide6.QtGui import QUndoStack
 
 from framing_palette.catalogue import Catalogue, Sample
-from framing_palette.ranking import RankedSample
+from framing_palette.errors import UnknownSampleError
+from framing_palette.ranking import RankedSample, Ranking
 from framing_palette.window.desk import Desk
 from framing_palette.window.preferences import Preferences
 from framing_palette.window.undo import ChangeDesk
 
 if TYPE_CHECKING:
-    from collections.abc import Mapping
     from pathlib import Path
 
     from PySide6.QtGui import QImage
@@ -57,6 +57,8 @@ class Session(QObject):
     chosen_code_changed = Signal()
     chosen_region_changed = Signal()
     chosen_strip_changed = Signal()
+    in_hand_changed = Signal()
+    chosen_part_changed = Signal()
     live_region_changed = Signal()
     live_finding_changed = Signal()
     lit_map_changed = Signal()
@@ -82,7 +84,7 @@ class Session(QObject):
         self.pyramid: Pyramid | None = None
         self.findings: Findings | None = None
         self.catalogue = Catalogue(samples=())
-        self.ranked: tuple[RankedSample, ...] = ()
+        self.ranked: Ranking | None = None
         self.packed: PackedJob | None = None
         self.job_path: Path | None = None
         self.saved = ""
@@ -91,6 +93,8 @@ class Session(QObject):
         self.chosen_code = ""
         self.chosen_region = -1
         self.chosen_strip = 0
+        self.in_hand = 0
+        self.chosen_part = ""
         self.live_region: Region | None = None
         self.live_finding: RegionFinding | None = None
         self.strip_reader: StripReader | None = None
@@ -107,15 +111,12 @@ class Session(QObject):
         self.undo_stack.indexChanged.connect(self.undo_changed)
         self._last_look: tuple[str, ...] = ()
         self._merge_ids: dict[str, int] = {}
-        self._ranked_by_code: Mapping[str, RankedSample] = {}
 
     def assign(self, name: str, value: Any) -> None:
         """Give one value that the program found out, and tell the views of it."""
         if getattr(self, name) is value:
             return
         setattr(self, name, value)
-        if name == "ranked":
-            self._ranked_by_code = {ranked.sample.code: ranked for ranked in self.ranked}
         self._signal_of(name).emit()
 
     def edit(self, words: str, *, merge: str = "", **values: Any) -> None:
@@ -170,7 +171,10 @@ class Session(QObject):
 
     def ranked_of(self, code: str) -> RankedSample | None:
         """Return what was judged of a sample against this picture, None before it was."""
-        return self._ranked_by_code.get(code)
+        try:
+            return self.ranked.at(self.ranked.row(code)) if self.ranked is not None else None
+        except UnknownSampleError:
+            return None  # a sample without colours cannot be judged
 
     def sample_of(self, code: str) -> Sample:
         """Return a sample of the catalogue.

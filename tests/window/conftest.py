@@ -80,6 +80,11 @@ def on_the_desk(picture: Picture, regions: tuple[Region, ...] = ()) -> OnTheDesk
 
 
 @pytest.fixture
+def plain_picture() -> Picture:
+    return make_picture()
+
+
+@pytest.fixture
 def rack() -> Catalogue:
     return RACK
 

@@ -111,3 +111,63 @@ def test_a_clash_stands_under_a_closed_heading_until_it_is_opened(
     assert not clashes & set(codes_shown(shelf))
     shelf.model.toggle(Verdict.CLASH)
     assert clashes <= set(codes_shown(shelf))
+
+
+def test_a_liked_sample_that_fights_brings_the_nearest_that_works_better(
+    open_shell: Shell, qtbot: QtBot
+) -> None:
+    from framing_palette.ranking import Verdict
+
+    open_shell.show()
+    shelf = shelf_of(open_shell)
+    open_shell.session.assign("chosen_code", "acid-lime")
+    qtbot.waitUntil(shelf.better.isVisible)
+    assert shelf.better.text() != ""
+    qtbot.mouseClick(shelf.better.button, Qt.MouseButton.LeftButton)
+    chosen = open_shell.session.ranked_of(open_shell.session.chosen_code)
+    assert chosen is not None
+    assert chosen.verdict is not Verdict.CLASH
+    assert shelf.better.isHidden()
+
+
+def test_the_measures_of_the_chosen_sample_come_with_what_they_are(
+    open_shell: Shell, qtbot: QtBot
+) -> None:
+    open_shell.show()
+    shelf = shelf_of(open_shell)
+    open_shell.session.assign("chosen_code", "brick-red")
+    qtbot.keyClick(shelf.view, Qt.Key.Key_I)
+    assert [row.told.name for row in shelf.measures.rows][:3] == [
+        "Repeats",
+        "Apart from the edge",
+        "Pull",
+    ]
+    for row in shelf.measures.rows:
+        assert row.told.explanation.count(".") >= 2 or "Ou and Luo" in row.told.explanation
+    qtbot.keyClick(shelf.view, Qt.Key.Key_I)
+    assert shelf.measures.isHidden()
+
+
+def test_a_click_on_the_picture_shows_only_what_is_near_that_colour(
+    open_shell: Shell, qtbot: QtBot
+) -> None:
+    open_shell.show()
+    shelf = shelf_of(open_shell)
+    everything = set(codes_shown(shelf))
+    step = open_shell.steps["choose"]
+    step.canvas.pointed.emit(0.5, 0.9)  # type: ignore[attr-defined]
+    assert "deep-sea" in codes_shown(shelf)
+    assert "brick-red" not in codes_shown(shelf)
+    assert shelf.probe.text().startswith("Near ")
+    qtbot.mouseClick(shelf.probe, Qt.MouseButton.LeftButton)
+    assert set(codes_shown(shelf)) == everything
+
+
+def test_when_nothing_passes_the_shelf_says_what_to_do(open_shell: Shell, qtbot: QtBot) -> None:
+    open_shell.show()
+    shelf = shelf_of(open_shell)
+    qtbot.keyClicks(open_shell.job_line.search, "zebra")
+    assert shelf.view.isHidden()
+    assert "clear the search" in shelf._nothing.text()
+    open_shell.job_line.search.clear()
+    assert shelf.view.isVisible()

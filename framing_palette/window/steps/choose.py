@@ -66,7 +66,7 @@ class ChooseStep(Step):
 
     def shelf(self) -> QWidget:
         """Make the shortlist."""
-        self.shelf_widget = ChooseShelf(self.session, self.counter.swatches)
+        self.shelf_widget = ChooseShelf(self.session, self.counter.errands, self.counter.swatches)
         self.shelf_widget.slid.connect(self._take_strip_in_hand)
         return self.shelf_widget
 
