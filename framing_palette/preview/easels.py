@@ -86,17 +86,19 @@ class Easel:
     def __init__(self) -> None:
         self._lock = Lock()
         self._textures: Recent[TextureImage] = Recent(
-            48 * _MEGABYTE, lambda texture: texture.linear.nbytes
+            32 * _MEGABYTE, lambda texture: texture.linear.nbytes
         )
         self._unreadable: dict[str, str] = {}
         self._surfaces: Recent[Surface] = Recent(
-            64 * _MEGABYTE, lambda surface: 0 if surface.tile is None else surface.tile.nbytes
+            48 * _MEGABYTE, lambda surface: 0 if surface.tile is None else surface.tile.nbytes
         )
         self._pictures: Recent[_Whole] = Recent(
-            80 * _MEGABYTE, lambda whole: whole.linear.nbytes + whole.picture.lab_d50.nbytes
+            72 * _MEGABYTE, lambda whole: whole.linear.nbytes + whole.picture.lab_d50.nbytes
         )
-        self._images: Recent[ArtImage] = Recent(64 * _MEGABYTE, lambda image: image.linear.nbytes)
-        self._layers: Recent[_Layer] = Recent(96 * _MEGABYTE, lambda layer: layer.size_bytes)
+        self._images: Recent[ArtImage] = Recent(48 * _MEGABYTE, lambda image: image.linear.nbytes)
+        self._layers: Recent[_Layer] = Recent(80 * _MEGABYTE, lambda layer: layer.size_bytes)
+        # All surfaces of the picture that is being drawn block by block, however large they are.
+        self._in_hand: tuple[Show | None, dict[Hashable, Surface]] = (None, {})
         self._last: tuple[View, list[_Layer], UInt8Array] | None = None
 
     def draw(self, show: Show, view: View, sight: Sight) -> Drawn:
@@ -117,9 +119,16 @@ class Easel:
         """
         canvas = np.zeros((view.box.rows, view.box.columns, 3), np.float32)
         with self._lock:
+            if self._in_hand[0] is not show:
+                self._in_hand = (show, {})
             for coat in self._coats(show, view, sight):
                 lay_onto(canvas, coat.draw(), view.box)
         return canvas
+
+    def put_down(self) -> None:
+        """Let go of the surfaces that were kept in hand for the next block of a picture."""
+        with self._lock:
+            self._in_hand = (None, {})
 
     def unread_textures(self, show: Show) -> tuple[str, ...]:
         """Return a sentence for each texture of the shown frames that could not be read."""
@@ -161,10 +170,16 @@ class Easel:
         return _frozen(fresh)
 
     def _surface(self, skin: Skin, px_per_mm: float, extent: Extent) -> Surface:
-        return self._surfaces.get(
-            (skin, px_per_mm, extent),
-            lambda: surface_of(skin, self._texture(skin), px_per_mm, extent),
+        key = (skin, px_per_mm, extent)
+        in_hand = self._in_hand[1]
+        if key in in_hand:
+            return in_hand[key]
+        surface = self._surfaces.get(
+            key, lambda: surface_of(skin, self._texture(skin), px_per_mm, extent)
         )
+        if self._in_hand[0] is not None:
+            in_hand[key] = surface
+        return surface
 
     def _texture(self, skin: Skin) -> TextureImage | None:
         """Return a skin's texture; one that cannot be read is remembered by its problem."""

@@ -8,6 +8,7 @@ from framing_palette.arrays import Float32Array, UInt8Array
 from framing_palette.colour import linear_to_srgb
 
 _STEPS = 65536
+_CACHED = 100_000  # values worked on at a time, so that they stay in the cache
 _SLACK = 1e-3  # rounding of a white is not a colour outside the gamut
 
 
@@ -23,10 +24,14 @@ def srgb_u8(linear: Float32Array) -> UInt8Array:
 
     65,536 levels of light are told apart, which keeps every 8-bit step, the darkest included.
     """
-    levels = np.clip(linear, 0.0, 1.0)
-    levels *= np.float32(_STEPS - 1)
-    levels += np.float32(0.5)
-    return _looked_up(levels.astype(np.uint16))
+    srgb = np.empty(linear.shape, np.uint8)
+    rows = max(1, _CACHED // max(1, linear[:1].size))
+    for start in range(0, linear.shape[0], rows):
+        levels = np.clip(linear[start : start + rows], 0.0, 1.0)
+        levels *= np.float32(_STEPS - 1)
+        levels += np.float32(0.5)
+        srgb[start : start + rows] = _looked_up(levels.astype(np.uint16))
+    return srgb
 
 
 def _looked_up(levels: np.ndarray) -> UInt8Array:

@@ -47,7 +47,7 @@ class Sight:
     Parameters
     ----------
     largest_sheet_px
-        A board's surface is made this large at most and then goes on mirrored.
+        A board's surface is made this large at most and then begins anew.
     """
 
     light: Light = field(default_factory=Light)

@@ -30,6 +30,7 @@ class Patches:
     mean: Float32Array
     tile_rows: int
     tile_columns: int
+    height: int
     step: int
     width: int
     overlap: int
@@ -37,27 +38,31 @@ class Patches:
     free: bool
 
     @classmethod
-    def of(cls, tile: Float32Array, *, wraps: bool, free: bool) -> "Patches":
+    def of(cls, tile: Float32Array, *, height: int, wraps: bool, free: bool) -> "Patches":
         """Lay a tile out.
 
         Parameters
         ----------
+        height
+            Rows of a patch, at most the tile's.
         wraps
             Whether it goes on over its right edge.
         free
             Whether patches may also be taken from other rows.
         """
+        tile = tile if free else tile[:height]
         rows, columns = tile.shape[:2]
         patch = max(4, round(PATCH * columns))
         wide = np.concatenate([tile, tile[:, :patch]], axis=1) if wraps else tile
         wide = np.concatenate([wide, wide]) if free else wide
-        step = max(1, rows // COMPARED)
+        step = max(1, height // COMPARED)
         return cls(
             wide,
             np.ascontiguousarray(grey_of(wide)[::step]),
             tile.mean(axis=(0, 1) if free else 1, keepdims=True),
             rows,
             columns,
+            height,
             step,
             patch,
             max(2, round(OVERLAP * patch)),
@@ -68,7 +73,7 @@ class Patches:
     @property
     def grey_rows(self) -> int:
         """Rows of a patch that are compared."""
-        return self.tile_rows // self.step
+        return self.height // self.step
 
     def first(self, rng: np.random.Generator) -> Place:
         """Return a random place to begin with."""
@@ -99,13 +104,14 @@ class Patches:
 
     def _tries(self, rng: np.random.Generator) -> tuple[Places, Places]:
         columns = rng.integers(self.starts, size=TRIES)
-        rows = rng.integers(self.grey_rows, size=TRIES) * self.step if self.free else 0 * columns
-        return rows, columns
+        if not self.free:
+            return 0 * columns, columns
+        return rng.integers(self.tile_rows // self.step, size=TRIES) * self.step, columns
 
     def cut(self, at: Place) -> Float32Array:
         """Return the patch from a place."""
         row, column = at
-        return self.wide[row : row + self.tile_rows, column : column + self.width]
+        return self.wide[row : row + self.height, column : column + self.width]
 
     def grey(self, at: Place, columns: int) -> Float32Array:
         """Return the grey beginning of the patch from a place, for comparing."""

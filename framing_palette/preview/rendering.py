@@ -196,11 +196,15 @@ def draw_bands(
     finer = _FINER if options.quality is Quality.FULL else 1
     box = view.box
     height = max(1, _BAND_PIXELS // (box.columns * finer * finer))
-    for row in range(box.row_0, box.row_1, height):
-        if tell is not None and not tell((row - box.row_0) / box.rows):
-            raise RenderingStoppedError
-        band = Box(row, min(row + height, box.row_1), box.column_0, box.column_1)
-        keep(_band(show, View(view.grid, band, view.whole), options.sight, easel, finer), band)
+    try:
+        for row in range(box.row_0, box.row_1, height):
+            if tell is not None and not tell((row - box.row_0) / box.rows):
+                raise RenderingStoppedError
+            band = Box(row, min(row + height, box.row_1), box.column_0, box.column_1)
+            part = View(view.grid, band, view.whole)
+            keep(_band(show, part, options.sight, easel, finer), band)
+    finally:
+        easel.put_down()
     if tell is not None:
         tell(1.0)
 

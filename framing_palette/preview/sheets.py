@@ -15,11 +15,11 @@ from framing_palette.preview.strips import Ring, ring_pieces
 from framing_palette.preview.surfaces import Surface, linear_of, seed_of
 from framing_palette.preview.tiling import Extent, window_of
 
-LARGEST_SHEET_PX = 2048
+LARGEST_SHEET_PX = 1536
 
 
 def sheet_extent(outer: Rect, site: Site, largest_px: int = LARGEST_SHEET_PX) -> Extent:
-    """Return how large a surface a sheet needs, as far as it shows; beyond a limit it mirrors."""
+    """Return how large a surface a sheet needs, as far as it shows; it repeats past a limit."""
     shown = site.grid.around(outer).meet(site.whole)
     rows, columns = max(shown.rows, 1), max(shown.columns, 1)
     return Extent(min(rows, largest_px), min(columns, largest_px), strip=False)

@@ -17,7 +17,7 @@ from framing_palette.preview.tiling import Extent, window_of
 
 _SEAM_MM = 0.18  # a well-made mitre still shows as a hairline
 _SEAM_DEPTH = 0.35
-_SPARE = 1.25  # a strip is made this much longer, so that the four sides can begin elsewhere
+_SPARE = 1.1  # a strip is made this much longer, so that the four sides can begin elsewhere
 LONGEST_STRIP_PX = 8192
 _LEVEL = (Side.TOP, Side.BOTTOM)
 

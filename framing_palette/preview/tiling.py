@@ -60,11 +60,15 @@ def spread(tile: Float32Array, extent: Extent, seed: int) -> Float32Array:
         Same seed, same surface.
     """
     rng = np.random.default_rng(seed)
+    over = _overhang(tile, extent)
+    wanted = Extent(extent.rows + over[0], extent.columns + over[1], extent.strip)
     if extent.strip and extent.rows <= tile.shape[0]:
         loose = not _lined(tile)
-        field = _strip(tile, extent.columns, rng, loose=loose)[: extent.rows]
+        field = _strip(tile, wanted, rng, loose=loose)
     else:
-        field = _sheet(tile, extent, rng)
+        field = _sheet(tile, wanted, rng)
+    for axis in (0, 1):
+        field = _closed(field, over[axis], tile, axis)
     # The blend that keeps the contrast may pass the tile's own range, where colours turn false.
     field = np.clip(field, tile.min(axis=(0, 1)), tile.max(axis=(0, 1)))
     drift = field.mean(axis=(0, 1)) / np.maximum(tile.mean(axis=(0, 1)), 1e-9)
@@ -75,12 +79,39 @@ def spread(tile: Float32Array, extent: Extent, seed: int) -> Float32Array:
 
 
 def window_of(field: Float32Array, row: int, column: int, rows: int, columns: int) -> Float32Array:
-    """Return a block of a surface that goes on beyond its edges as if mirrored there."""
+    """Return a block of a surface that begins anew beyond its edges, where it closes on itself."""
     height, width = field.shape[:2]
-    if row >= 0 and row + rows <= height and column >= 0 and column + columns <= width:
+    row, column = row % height, column % width
+    if row + rows <= height and column + columns <= width:
         return field[row : row + rows, column : column + columns]
-    mirrored: Float32Array = field[_folded(row, rows, height)][:, _folded(column, columns, width)]
-    return mirrored
+    down = np.arange(row, row + rows) % height
+    across = np.arange(column, column + columns) % width
+    block: Float32Array = field[down][:, across]
+    return block
+
+
+def _overhang(tile: Float32Array, extent: Extent) -> tuple[int, int]:
+    """Return how many more rows and columns are made, to be blended into the beginning."""
+    if min(tile.shape[:2]) < _LEAST_TILE_PX or _is_even(tile):
+        return 0, 0
+    over = [0, 0]
+    for axis, wanted in ((0, extent.rows), (1, extent.columns)):
+        if wanted > tile.shape[axis]:
+            over[axis] = max(2, round(OVERLAP * PATCH * tile.shape[axis]))
+    return over[0], over[1]
+
+
+def _closed(field: Float32Array, over: int, tile: Float32Array, axis: int) -> Float32Array:
+    """Return a surface without its overhang, which leads from its end over to its beginning."""
+    if not over:
+        return field
+    end = field.shape[axis] - over
+    body, rest = np.split(field, [end], axis=axis)
+    begin = body[:over] if axis == 0 else body[:, :over]
+    error = float(np.square(grey_of(rest) - grey_of(begin)).mean())
+    mean = tile.mean(axis=(0, 1), keepdims=True)
+    begin[...] = blended(rest, begin, mean, likeness(error, grey_of(tile)), axis=axis)
+    return body
 
 
 def _folded(start: int, count: int, size: int) -> np.ndarray:
@@ -94,16 +125,20 @@ def _is_even(tile: Float32Array) -> bool:
 
 
 def _strip(
-    tile: Float32Array, columns: int, rng: np.random.Generator, *, loose: bool
+    tile: Float32Array, extent: Extent, rng: np.random.Generator, *, loose: bool
 ) -> Float32Array:
-    """Return a tile continued along its columns; unless loose, rows stay where they are."""
-    width = tile.shape[1]
+    """Return a tile continued along its columns; unless loose, rows stay where they are.
+
+    The extent has at most the tile's rows.
+    """
+    width, columns = tile.shape[1], extent.columns
     first = int(rng.integers(width))
     closes = meets(tile, axis=1)
     if width < _LEAST_TILE_PX or _is_even(tile) or (columns <= width and closes):
         places = (np.arange(columns) + first) % width if closes else _folded(first, columns, width)
-        return tile[:, places]
-    patches = Patches.of(tile, wraps=closes, free=loose and meets(tile, axis=0))
+        return tile[: extent.rows, places]
+    free = loose and meets(tile, axis=0)
+    patches = Patches.of(tile, height=extent.rows, wraps=closes, free=free)
     return _quilted(patches, columns, rng)
 
 
@@ -116,7 +151,7 @@ def _lined(tile: Float32Array) -> bool:
 def _quilted(patches: "Patches", columns: int, rng: np.random.Generator) -> Float32Array:
     patch, overlap = patches.width, patches.overlap
     depth = patches.wide.shape[2:]
-    out = np.empty((patches.tile_rows, columns + patch, *depth), np.float32)
+    out = np.empty((patches.height, columns + patch, *depth), np.float32)
     kept = np.empty((patches.grey_rows, columns + patch), np.float32)
     place, at = 0, patches.first(rng)
     out[:, :patch], kept[:, :patch] = patches.cut(at), patches.grey(at, patch)
@@ -143,9 +178,8 @@ def _sheet(tile: Float32Array, extent: Extent, rng: np.random.Generator) -> Floa
     if min(height, width) < _LEAST_TILE_PX or _is_even(tile):
         return _repeated(tile, extent)
     spare = width
-    variants = [
-        _strip(tile, extent.columns + spare, rng, loose=True) for _ in range(_variants(extent))
-    ]
+    length = Extent(height, extent.columns + spare, extent.strip)
+    variants = [_strip(tile, length, rng, loose=True) for _ in range(_variants(extent))]
     if extent.rows <= height:
         return variants[0][: extent.rows, : extent.columns]
     wraps = meets(tile, axis=0)

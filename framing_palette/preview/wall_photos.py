@@ -259,6 +259,7 @@ def _frame_alone(
     """Return the frame without a wall, its light already weighted by how much it covers."""
     sight = Sight(options.light, None, options.pane, options.sight.largest_sheet_px)
     linear = easel.draw_linear(show, view, sight)
+    easel.put_down()
     cover = np.multiply.outer(*view.grid.cover(show.frames[0].extent, view.box))
     return linear, cover
 

@@ -105,8 +105,18 @@ def test_unlike_patterns_keep_their_contrast_in_the_blend():
     assert (0.5 * (old + new))[:, 30].std() < 0.85
 
 
-def test_beyond_its_edge_a_surface_goes_on_mirrored():
+def test_beyond_its_edge_a_surface_begins_anew():
     field = np.arange(12, dtype=np.float32).reshape(3, 4)
-    assert window_of(field, 1, 2, 1, 4).tolist() == [[6.0, 7.0, 7.0, 6.0]]
-    assert window_of(field, 0, 0, 3, 4) is not None
-    assert window_of(field, 2, 0, 2, 1).tolist() == [[8.0], [8.0]]
+    assert window_of(field, 1, 2, 1, 4).tolist() == [[6.0, 7.0, 4.0, 5.0]]
+    assert window_of(field, 2, -1, 2, 1).tolist() == [[11.0], [3.0]]
+
+
+@pytest.mark.parametrize("strip", [True, False])
+def test_a_surface_closes_on_itself_without_a_step(strip):
+    tile = blotches()
+    field = spread(tile, Extent(40 if strip else 150, 300, strip=strip), seed=4)
+    usual = np.abs(np.diff(field, axis=1)).mean()
+    assert np.abs(field[:, 0] - field[:, -1]).mean() < 2 * usual
+    if not strip:
+        usual = np.abs(np.diff(field, axis=0)).mean()
+        assert np.abs(field[0] - field[-1]).mean() < 2 * usual
