@@ -54,6 +54,10 @@ class RegionsFileError(FileProblemError):
     """A regions file is not JSON, or one of its regions cannot be used."""
 
 
+class CornersFileError(FileProblemError):
+    """A corners file is not of the form."""
+
+
 class CatalogueError(FileProblemError):
     """A catalogue folder cannot be used at all (bad cells are reported, not raised)."""
 

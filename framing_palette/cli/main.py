@@ -17,6 +17,7 @@ DONE, DEFECT, BAD_INPUT = 0, 1, 2
 
 COMMANDS = (
     "demo",
+    "intake",
     "palette",
     "rank",
     "search",

@@ -17,6 +17,9 @@ from framing_palette.picture.findings import (
     RegionFinding,
     Texture,
 )
+from framing_palette.picture.intake import INTAKE_SIDE, Intake, IntakeWishes, take_in
+from framing_palette.picture.intake_files import read_chart_file, read_corners_file
+from framing_palette.picture.intake_report import intake_report
 from framing_palette.picture.looking import (
     Survey,
     findings_from_survey,
@@ -28,6 +31,7 @@ from framing_palette.picture.looking import (
 from framing_palette.picture.masks import region_mask, rim_mask, rim_side_masks
 from framing_palette.picture.outlines import ellipse, lasso, outline_fault, rectangle
 from framing_palette.picture.palettes import palette, palette_of_srgb
+from framing_palette.picture.picture_files import write_picture_file
 from framing_palette.picture.pictures import ColourTrust, PatchError, Picture, TrustGrade
 from framing_palette.picture.reading import read_picture_file
 from framing_palette.picture.regions import DRAWN_ROLES, Part, Region, Role
@@ -39,7 +43,7 @@ from framing_palette.picture.report import (
     regions_report,
 )
 from framing_palette.picture.texture import measure_texture
-from framing_palette.picture.texture_distances import (
+from framing_palette.picture.texture_comparison import (
     TEXTURE_MEASURES,
     texture_distance,
     texture_distances,
@@ -50,11 +54,14 @@ from framing_palette.picture.texture_distances import (
 __all__ = [
     "BANDS_MM",
     "DRAWN_ROLES",
+    "INTAKE_SIDE",
     "PALETTE_SCHEMA",
     "TEXTURE_MEASURES",
     "Accent",
     "ColourTrust",
     "Findings",
+    "Intake",
+    "IntakeWishes",
     "PaletteColour",
     "Part",
     "PatchError",
@@ -71,6 +78,7 @@ __all__ = [
     "findings_from_survey",
     "grey_pulls",
     "guess_focus",
+    "intake_report",
     "lasso",
     "measure_texture",
     "outline_fault",
@@ -79,6 +87,8 @@ __all__ = [
     "palette_report",
     "picture_report",
     "pull",
+    "read_chart_file",
+    "read_corners_file",
     "read_findings",
     "read_picture_file",
     "read_region",
@@ -90,9 +100,11 @@ __all__ = [
     "rim_side_masks",
     "strength_map",
     "survey_picture",
+    "take_in",
     "texture_distance",
     "texture_distances",
     "texture_from_vector",
     "texture_vector",
+    "write_picture_file",
     "write_regions_file",
 ]

@@ -1,0 +1,262 @@
+"""Intake: from a photograph of the art on the counter to a squared picture in trusted colour.
+
+In order of trust: the 24-patch chart, a grey that the designer picked, or nothing but the file's
+own profile. What could not be known is said in ``notices``, never guessed.
+"""
+
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+from typing import Final, Literal
+
+import numpy as np
+
+from framing_palette.arrays import Float32Array, UInt8Array
+from framing_palette.colour import lab_d50_to_linear_srgb, lab_d50_to_srgb_u8
+from framing_palette.errors import FieldError
+from framing_palette.picture.chart_finding import Chart, chart_at, find_chart, sampled_patches
+from framing_palette.picture.correction import (
+    Correction,
+    GreyBalance,
+    PatchReading,
+    fit_correction,
+    grey_balance,
+    light_slope,
+    read_patches,
+)
+from framing_palette.picture.pictures import ColourTrust, Picture
+from framing_palette.picture.squaring import (
+    WHOLE,
+    Corners,
+    checked_corners,
+    find_corners,
+    squared_up,
+)
+from framing_palette.picture.trust import chart_trust, grey_trust
+from framing_palette.units import Length
+
+INTAKE_SIDE: Final = 4000
+"""Longest side, in pixels, at which a photograph is taken in."""
+
+UNEVEN_LIGHT: Final = 1.12
+GREY_REACH: Final = 0.006  # half side of the patch around a picked grey, over the longest side
+
+NO_CHART: Final = (
+    "No whole 24-patch colour chart was found: put one flat beside the art, out of glare, or mark "
+    "its corners."
+)
+
+Point = tuple[float, float]
+
+
+@dataclass(frozen=True, slots=True)
+class IntakeWishes:
+    """What the designer knows and wants.
+
+    Parameters
+    ----------
+    corners
+        Of the art, 0..1 across the photograph; found automatically when None, and the whole
+        photograph when they cannot be found.
+    chart
+        "auto" looks for the chart, "none" ignores it, four corners say where it is.
+    grey
+        A place that should be neutral, 0..1; used when there is no chart.
+    art_size
+        True width and height.
+    chart_size
+        True width and height between the outer edges of the corner patches, when the chart lies
+        in the plane of the art; gives the scale when the art's size is not known.
+    """
+
+    corners: Corners | None = None
+    chart: Literal["auto", "none"] | Corners = "auto"
+    grey: Point | None = None
+    art_size: tuple[Length, Length] | None = None
+    chart_size: tuple[Length, Length] | None = None
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Intake:
+    """What came of it.
+
+    Parameters
+    ----------
+    picture
+        Squared, corrected, with its scale and trust.
+    corners
+        Those used.
+    are_corners_found
+        True when the program found them itself.
+    chart
+        The chart, or None.
+    patches
+        The chart as photographed, or None.
+    method
+        What corrected the colour, in words.
+    """
+
+    picture: Picture
+    corners: Corners
+    are_corners_found: bool
+    chart: Chart | None
+    patches: PatchReading | None
+    method: str
+
+
+def take_in(photograph: Picture, wishes: IntakeWishes | None = None) -> Intake:
+    """Return the art of a photograph, squared up and corrected.
+
+    Parameters
+    ----------
+    photograph
+        As read, at ``INTAKE_SIDE`` for the best result.
+    wishes
+        Nothing known when None.
+
+    Raises
+    ------
+    ChartError
+        When the chart or the grey cannot be used, or no chart is where it was marked.
+    CornersError
+        When the corners cannot be those of a picture.
+    FieldError
+        When a size is not above zero.
+    """
+    wishes = wishes or IntakeWishes()
+    linear = np.asarray(lab_d50_to_linear_srgb(photograph.lab_d50), np.float32)
+    seen = lab_d50_to_srgb_u8(photograph.lab_d50)
+    chart = _chart(wishes, linear, seen)
+    corrected = _corrected(photograph, wishes, linear, chart)
+    corners, found, notices = _corners(wishes, seen, chart)
+    squared = squared_up(linear, corners, proportions=_proportions(wishes))
+    lab = corrected.convert(squared.image)
+    lab.flags.writeable = False
+    picture = replace(
+        photograph,
+        lab_d50=lab,
+        mm_per_px=None,
+        colour_trust=corrected.trust,
+        full_width_px=lab.shape[1],
+        full_height_px=lab.shape[0],
+        notices=(*photograph.notices, *notices, *squared.notices, *corrected.notices),
+    )
+    picture = _with_scale(picture, wishes, corners, chart)
+    return Intake(picture, corners, found, chart, corrected.patches, corrected.method)
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class _Corrected:
+    convert: Callable[[Float32Array], Float32Array]
+    trust: ColourTrust
+    method: str
+    patches: PatchReading | None = None
+    notices: tuple[str, ...] = ()
+
+
+def _chart(wishes: IntakeWishes, linear: Float32Array, seen: UInt8Array) -> Chart | None:
+    if wishes.chart == "none":
+        return None
+    if wishes.chart != "auto":
+        return chart_at(wishes.chart, linear)
+    return find_chart(seen, linear)
+
+
+def _corrected(
+    photograph: Picture, wishes: IntakeWishes, linear: Float32Array, chart: Chart | None
+) -> _Corrected:
+    clipped = photograph.colour_trust.clipped_share
+    if chart is not None:
+        patches = read_patches(sampled_patches(chart.corners, linear))
+        correction = fit_correction(patches)
+        trust = chart_trust(patches, correction, clipped)
+        notices = tuple(_light_notices(patches, correction))
+        return _Corrected(correction, trust, f"chart, {correction.kind}", patches, notices)
+    missing = () if wishes.chart == "none" else (NO_CHART,)
+    if wishes.grey is not None:
+        balance: GreyBalance = grey_balance(_around(linear, wishes.grey))
+        method = "grey, the light's colour taken out"
+        return _Corrected(balance, grey_trust(clipped), method, notices=missing)
+    method = "none, as the file says"
+    return _Corrected(_as_it_is, photograph.colour_trust, method, notices=missing)
+
+
+def _as_it_is(linear: Float32Array) -> Float32Array:
+    from framing_palette.colour import linear_srgb_to_lab_d50
+
+    return np.asarray(linear_srgb_to_lab_d50(linear), np.float32)
+
+
+def _light_notices(patches: PatchReading, correction: Correction) -> list[str]:
+    slope = light_slope(patches, correction)
+    if slope < UNEVEN_LIGHT:
+        return []
+    words = (
+        f"One end of the chart is lit {slope - 1:.0%} brighter than the other; the light across "
+        "the art is left as it is: even the lamps out and take the photograph again."
+    )
+    return [words]
+
+
+def _around(linear: Float32Array, place: Point) -> Float32Array:
+    rows, columns = linear.shape[:2]
+    if not (0 <= place[0] <= 1 and 0 <= place[1] <= 1):
+        raise FieldError("grey", got=place, wanted="give x and y between 0 and 1")
+    reach = max(2, round(GREY_REACH * max(rows, columns)))
+    row, column = int(place[1] * (rows - 1)), int(place[0] * (columns - 1))
+    part = linear[
+        max(0, row - reach) : row + reach + 1, max(0, column - reach) : column + reach + 1
+    ]
+    return part.reshape(-1, 3)
+
+
+def _corners(
+    wishes: IntakeWishes, seen: UInt8Array, chart: Chart | None
+) -> tuple[Corners, bool, list[str]]:
+    if wishes.corners is not None:
+        return checked_corners(wishes.corners), False, []
+    found = find_corners(seen, avoid=chart.corners if chart else None)
+    if found is not None:
+        return found, True, []
+    words = "The art's edge could not be found, so the whole photograph is taken: mark the corners."
+    return WHOLE, False, [words]
+
+
+def _proportions(wishes: IntakeWishes) -> float | None:
+    if wishes.art_size is None:
+        return None
+    width, height = wishes.art_size
+    if width.mm <= 0 or height.mm <= 0:
+        raise FieldError("art size", got="zero or less", wanted="give lengths above zero")
+    return float(width.mm / height.mm)
+
+
+def _with_scale(
+    picture: Picture, wishes: IntakeWishes, corners: Corners, chart: Chart | None
+) -> Picture:
+    if wishes.art_size is not None:
+        return picture.with_true_size(*wishes.art_size)
+    if wishes.chart_size is not None and chart is not None:
+        return replace(
+            picture, mm_per_px=_scale_by_chart(picture, corners, chart, wishes.chart_size)
+        )
+    return picture
+
+
+def _scale_by_chart(
+    picture: Picture, corners: Corners, chart: Chart, size: tuple[Length, Length]
+) -> float:
+    """Return mm per pixel from the chart's known size, seen through the art's own perspective."""
+    import cv2
+
+    square = np.array(
+        [[0, 0], [picture.columns, 0], [picture.columns, picture.rows], [0, picture.rows]],
+        np.float32,
+    )
+    homography = cv2.getPerspectiveTransform(np.asarray(corners, np.float32), square)
+    flat = cv2.perspectiveTransform(
+        np.asarray(chart.corners, np.float32).reshape(-1, 1, 2), homography
+    ).reshape(4, 2)
+    lengths = np.hypot(*(np.roll(flat, -1, axis=0) - flat).T)
+    width, height = size[0].as_float_mm(), size[1].as_float_mm()
+    known = np.array([width, height, width, height])
+    return float(np.mean(known / lengths))

@@ -1,0 +1,70 @@
+"""Corner files: where the designer marked the art or the chart in a photograph."""
+
+import json
+from pathlib import Path
+from typing import NoReturn, cast
+
+from framing_palette.errors import CornersFileError
+from framing_palette.picture.squaring import Corners, checked_corners
+
+MOST_BYTES = 100_000
+_FORM = '{"corners": [[x, y], [x, y], [x, y], [x, y]]}, x and y from 0 to 1'
+
+
+def read_corners_file(path: Path) -> Corners:
+    """Return the four corners of a file, upper left first.
+
+    Raises
+    ------
+    CornersFileError
+        When it is not there or not of the form.
+    CornersError
+        When the corners cannot be those of a picture.
+    """
+    return checked_corners(_four_points(path))
+
+
+def read_chart_file(path: Path) -> Corners:
+    """Return the four corners of a chart, in the order in which they stand in the file.
+
+    Raises
+    ------
+    CornersFileError
+        When it is not there or not of the form.
+    CornersError
+        When the corners cross or nearly coincide.
+    """
+    points = _four_points(path)
+    checked_corners(points)
+    return points
+
+
+def _four_points(path: Path) -> Corners:
+    try:
+        content = path.read_bytes()[: MOST_BYTES + 1]
+    except OSError as error:
+        raise CornersFileError(
+            path, problem=f"cannot be read ({error.strerror or error})", todo="check its name"
+        ) from error
+    if len(content) > MOST_BYTES:
+        _refuse(path, f"has more than {MOST_BYTES} bytes")
+    try:
+        found = json.loads(content)
+    except (ValueError, RecursionError):
+        _refuse(path, "is not JSON")
+    points = found.get("corners") if isinstance(found, dict) else None
+    if not (isinstance(points, list) and len(points) == 4 and all(map(_is_point, points))):
+        _refuse(path, "has no four corners")
+    return cast("Corners", tuple((float(x), float(y)) for x, y in points))
+
+
+def _is_point(value: object) -> bool:
+    return (
+        isinstance(value, list)
+        and len(value) == 2
+        and all(isinstance(one, int | float) and not isinstance(one, bool) for one in value)
+    )
+
+
+def _refuse(path: Path, problem: str) -> NoReturn:
+    raise CornersFileError(path, problem=problem, todo=f"write it like {_FORM}")
