@@ -1,7 +1,8 @@
 """Surface files: texture pictures measured once, and the table that remembers the measures."""
 
 import zlib
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping
+from dataclasses import replace
 from pathlib import Path
 
 import numpy as np
@@ -9,12 +10,14 @@ import numpy as np
 from framing_palette.arrays import UInt8Array
 from framing_palette.catalogue.cells import RowReader
 from framing_palette.catalogue.problems import CellProblem, ProblemList
-from framing_palette.catalogue.samples import Catalogue
+from framing_palette.catalogue.samples import Catalogue, Sample
 from framing_palette.catalogue.surfaces import (
     SURFACE_COLUMNS,
     MeasuredSurface,
     read_surface_row,
     surface_cells,
+    surfaces_by_texture,
+    wear,
 )
 from framing_palette.catalogue.table_files import open_table, write_table
 from framing_palette.colour import srgb_u8_to_lab_d50
@@ -22,6 +25,8 @@ from framing_palette.errors import CatalogueError
 from framing_palette.picture import measure_texture
 
 LARGEST_SIDE_PX = 8192
+MEASURED_AT_ONCE = 500
+"""Samples whose textures are measured while a catalogue is opened; about a minute's work."""
 
 
 def read_texture_picture(path: Path) -> tuple[UInt8Array, bool]:
@@ -94,6 +99,43 @@ def measure_surfaces(
         except CatalogueError as error:
             problems.add(CellProblem(f"textures/{name}", None, "", error.problem))
     return tuple(surfaces), problems.told()
+
+
+def with_measured_surfaces(
+    catalogue: Catalogue, *, tell: Callable[[int, int], None] | None = None
+) -> tuple[Catalogue, tuple[CellProblem, ...]]:
+    """Return a catalogue whose textures are measured, and what could not be measured.
+
+    Textures that textures.csv tells of already are left as they are, and so is a catalogue that has
+    more unmeasured ones than ``MEASURED_AT_ONCE``: they are measured once and kept in textures.csv.
+
+    Parameters
+    ----------
+    catalogue
+        As read from its folder.
+    tell
+        Called with how many are done and how many there are.
+    """
+    missing = [
+        sample
+        for sample in catalogue.samples
+        if sample.texture is None and sample.texture_file and sample.texture_mm_per_px is not None
+    ]
+    if not missing or len(missing) > MEASURED_AT_ONCE:
+        return catalogue, ()
+    wanted = Catalogue(tuple(missing), catalogue.textures_dir)
+    found, problems = measure_surfaces(wanted, tell=tell)
+    surfaces = surfaces_by_texture(iter(found))
+    codes = {sample.code for sample in missing}
+    samples = [
+        _worn(sample, surfaces) if sample.code in codes else sample for sample in catalogue.samples
+    ]
+    return replace(catalogue, samples=tuple(samples)), problems
+
+
+def _worn(sample: Sample, surfaces: Mapping[tuple[str, float | None], MeasuredSurface]) -> Sample:
+    surface = surfaces.get((sample.texture_file.lower(), sample.texture_mm_per_px))
+    return sample if surface is None else wear(sample, surface)
 
 
 def write_surface_table(path: Path, surfaces: tuple[MeasuredSurface, ...]) -> None:

@@ -95,8 +95,10 @@ def read_catalogue(folder: Path) -> "Catalogue":
         When nothing in it can be used.
     """
     from framing_palette.catalogue import read_catalogue_folder
+    from framing_palette.catalogue.surface_files import with_measured_surfaces
 
     catalogue, problems = read_catalogue_folder(folder)
-    for problem in problems:
+    catalogue, unmeasured = with_measured_surfaces(catalogue)
+    for problem in (*problems, *unmeasured):
         tell(str(problem))
     return catalogue
