@@ -5,10 +5,11 @@ how it stands. A new step is one module with a :class:`Step` and one line in ``S
 does the rest. Steps know the session and what is shared on the counter, never each other.
 """
 
+from framing_palette.window.steps.build import BuildStep
 from framing_palette.window.steps.choose import ChooseStep
 from framing_palette.window.steps.read import ReadStep
 from framing_palette.window.steps.step import Counter, Standing, Step
 
-STEPS: tuple[type[Step], ...] = (ReadStep, ChooseStep)
+STEPS: tuple[type[Step], ...] = (ReadStep, ChooseStep, BuildStep)
 
 __all__ = ["STEPS", "Counter", "Standing", "Step"]
