@@ -35,7 +35,9 @@ def grid_proposals(rgb_u8: UInt8Array) -> list[Float64Array]:
     for (quad, side), pitch in product(zip(quads[::step], sides[::step], strict=True), PITCHES):
         alike = (sides > 0.6 * side) & (sides < 1.6 * side)
         homography = _unit_square_to(quad)
-        places = _mapped(middles[alike], np.linalg.inv(homography)) / pitch
+        places = (
+            _mapped(middles[alike], np.asarray(np.linalg.inv(homography), dtype=np.float64)) / pitch
+        )
         nearest = np.rint(places)
         fits = (np.abs(places - nearest).max(axis=1) < _NEAR) & (np.abs(nearest).max(axis=1) < 6)
         distinct = np.unique(nearest[fits], axis=0)
@@ -95,6 +97,7 @@ def _boxes(middles: Float64Array, places: Float64Array) -> Iterator[Float64Array
     """Yield the corners of every 6 x 4 and 4 x 6 grid that holds all the places."""
     import cv2
 
+    homography: Any
     homography, _ = cv2.findHomography(
         (places * (1 + GAP_SHARE)).astype(np.float32), middles.astype(np.float32), cv2.RANSAC, 3.0
     )

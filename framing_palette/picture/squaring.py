@@ -3,6 +3,7 @@
 Lens distortion is left alone: the art's edges are taken as straight lines.
 """
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Any, Final
 
@@ -165,12 +166,8 @@ def find_corners(srgb_u8: UInt8Array, *, avoid: Corners | None = None) -> Corner
     small = cv2.resize(srgb_u8, size, interpolation=cv2.INTER_AREA)
     lab = cv2.cvtColor(cv2.bilateralFilter(small, 7, 30, 7), cv2.COLOR_RGB2LAB)
     found: list[tuple[float, Float64Array]] = []
-    for low in (15, 30, 60):
-        edges = np.zeros(lab.shape[:2], np.uint8)
-        for channel in cv2.split(lab):
-            edges |= cv2.Canny(channel, low, 3 * low)
-        edges = cv2.morphologyEx(edges, cv2.MORPH_CLOSE, np.ones((5, 5), np.uint8))
-        outlines, _ = cv2.findContours(edges, cv2.RETR_LIST, cv2.CHAIN_APPROX_NONE)
+    for mask in (*_edge_masks(lab), *_surface_masks(lab)):
+        outlines, _ = cv2.findContours(mask, cv2.RETR_LIST, cv2.CHAIN_APPROX_NONE)
         found += [one for outline in outlines if (one := _quad(outline, size)) is not None]
     avoided = np.asarray(avoid).mean(axis=0) if avoid else None
     clear = [
@@ -183,6 +180,38 @@ def find_corners(srgb_u8: UInt8Array, *, avoid: Corners | None = None) -> Corner
     _, quad = max(clear, key=lambda one: one[0])
     listed = [(float(x), float(y)) for x, y in quad / size]
     return checked_corners((listed[0], listed[1], listed[2], listed[3]))
+
+
+def _edge_masks(lab_u8: Any) -> Iterator[Any]:
+    """Yield what lies on edges, from faint to strong ones."""
+    import cv2
+
+    for low in (15, 30, 60):
+        edges: Any = np.zeros(lab_u8.shape[:2], np.uint8)
+        for channel in cv2.split(lab_u8):
+            edges |= cv2.Canny(channel, low, 3 * low)
+        yield cv2.morphologyEx(edges, cv2.MORPH_CLOSE, np.ones((5, 5), np.uint8))
+
+
+def _surface_masks(lab_u8: Any) -> Iterator[Any]:
+    """Yield what differs from the surface that the photograph's own edge shows."""
+    import cv2
+    from sklearn.cluster import KMeans
+
+    lab = lab_u8.astype(np.float64) * (0.5, 1.0, 1.0)  # light falls off more than colour does
+    band = max(3, min(lab.shape[:2]) // 40)
+    edge = np.concatenate(
+        [lab[:band], lab[-band:], lab[:, :band].swapaxes(0, 1), lab[:, -band:].swapaxes(0, 1)],
+        axis=1,
+    ).reshape(-1, 3)
+    middles = KMeans(4, n_init=1, random_state=0).fit(edge[::7]).cluster_centers_
+    apart = np.min([np.linalg.norm(lab - middle, axis=-1) for middle in middles], axis=0)
+    levels = np.clip(apart * 4, 0, 255).astype(np.uint8)
+    usual, _ = cv2.threshold(levels, 0, 255, cv2.THRESH_BINARY + cv2.THRESH_OTSU)
+    for level in (0.6 * usual, usual):
+        mask = np.where(levels > level, 255, 0).astype(np.uint8)
+        mask = cv2.morphologyEx(mask, cv2.MORPH_CLOSE, np.ones((15, 15), np.uint8))
+        yield cv2.morphologyEx(mask, cv2.MORPH_OPEN, np.ones((9, 9), np.uint8))
 
 
 def _quad(outline: Any, size: tuple[int, int]) -> tuple[float, Float64Array] | None:
