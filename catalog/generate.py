@@ -17,6 +17,7 @@ sys.path.insert(0, str(Path(__file__).parent.parent))
 from generator import package, painting, profiles, rows, spectra, tiles
 
 from framing_palette.catalogue.catalogue_files import read_catalogue_folder
+from framing_palette.catalogue.conservation_rows import CONSERVATION_COLUMNS
 from framing_palette.catalogue.sample_rows import SAMPLE_COLUMNS
 from framing_palette.catalogue.surface_files import measure_surfaces, write_surface_table
 
@@ -92,7 +93,7 @@ def main() -> None:
     for old in (HERE / "textures").glob("*.png"):
         old.unlink()
     observer = spectra.observer_matrix()
-    samples, colours, reflectances, sections = [], [], [], []
+    samples, colours, reflectances, sections, claims = [], [], [], [], []
     for line in rows.read_lines():
         row = dict(rows.sample_row(line))
         parts, row["texture"], row["texture_mm_per_px"] = colours_and_texture(
@@ -107,6 +108,7 @@ def main() -> None:
         if line.kind != "mat":
             points = front(line, row)
             sections += [[line.code, i, f"{x:g}", f"{h:g}"] for i, (x, h) in enumerate(points, 1)]
+        claims += [[line.code, *claim] for claim in rows.claims(line)]
         samples.append([package.cell(row.get(name, "")) for name in SAMPLE_COLUMNS])
     for name in tiles.RELIEF_TILES:
         write_tile(f"{name}.png", tiles.draw_relief(name))
@@ -115,6 +117,7 @@ def main() -> None:
     nanometres = tuple(f"nm{nm}" for nm in spectra.WAVELENGTHS_NM)
     write_csv("spectra.csv", ("code", "colour", *nanometres), reflectances)
     write_csv("profiles.csv", ("code", "order", "x_mm", "height_mm"), sections)
+    write_csv("conservation.csv", CONSERVATION_COLUMNS, claims)
     package.write(HERE / "datapackage.json")
     measure()
     total = sum(path.stat().st_size for path in (HERE / "textures").glob("*.png"))

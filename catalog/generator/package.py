@@ -30,7 +30,7 @@ def write(path: Path) -> None:
         name="invented-sample-rack",
         title="An invented rack of framing samples",
         description=_DESCRIPTION,
-        optional=("spectra", "profiles", "textures"),
+        optional=("spectra", "profiles", "conservation", "textures"),
     )
     described["licenses"] = [_LICENCE]
     path.write_text(json.dumps(described, indent=1) + "\n", encoding="utf-8")

@@ -171,6 +171,25 @@ def _timber(line: Line) -> str:
     return wood.get(species, species) + dressed.get(line.surface, "")
 
 
+def claims(line: Line) -> list[tuple[str, str, str, str]]:
+    """Claims about a board with their scope, date and source: all invented."""
+    if line.kind not in ("mat", "wrapped_fillet"):
+        return []
+    year, month = (
+        2019 + pick(line.code, "year", tuple(range(7))),
+        pick(line.code, "month", tuple(range(1, 13))),
+    )
+    when = f"{year}-{month:02d}-15"
+    rag = line.options.get("grade") == "rag"
+    core = "cotton fibre, alpha cellulose over 90 %" if rag else "alpha cellulose, acid free"
+    found = [(core, "core", when, "invented maker")]
+    if rag or (line.surface == "smooth" and pick(line.code, "pat", (True, True, False))):
+        found.append(
+            ("passes the photographic activity test", "colour", when, "invented laboratory")
+        )
+    return found
+
+
 def _finish(line: Line) -> str:
     if "finish" in line.options:
         return line.options["finish"]

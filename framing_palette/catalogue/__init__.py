@@ -31,6 +31,8 @@ from framing_palette.catalogue.light import (
 from framing_palette.catalogue.problems import CellProblem
 from framing_palette.catalogue.samples import (
     Catalogue,
+    ClaimScope,
+    ConservationFact,
     Finish,
     Kind,
     PriceBasis,
@@ -51,6 +53,8 @@ __all__ = [
     "LIGHT_WORDS",
     "Catalogue",
     "CellProblem",
+    "ClaimScope",
+    "ConservationFact",
     "Drift",
     "Finish",
     "Kind",

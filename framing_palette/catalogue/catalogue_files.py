@@ -8,6 +8,11 @@ from pathlib import Path
 from typing import TypeVar
 
 from framing_palette.catalogue.cells import RowReader
+from framing_palette.catalogue.conservation_rows import (
+    CONSERVATION_COLUMNS,
+    ConservationRow,
+    read_conservation_row,
+)
 from framing_palette.catalogue.joining import FactsBySample
 from framing_palette.catalogue.palette_rows import (
     COLOUR_COLUMNS,
@@ -26,13 +31,13 @@ from framing_palette.catalogue.sample_rows import (
     SAMPLE_COLUMNS,
     read_sample_row,
 )
-from framing_palette.catalogue.samples import Catalogue, Sample
+from framing_palette.catalogue.samples import Catalogue, ConservationFact, Sample
 from framing_palette.catalogue.surface_files import read_surface_table
 from framing_palette.catalogue.surfaces import MeasuredSurface, surfaces_by_texture
 from framing_palette.catalogue.table_files import open_table
 from framing_palette.errors import CatalogueError
 
-CodedRow = TypeVar("CodedRow", SpectrumRow, PointRow)
+CodedRow = TypeVar("CodedRow", SpectrumRow, PointRow, ConservationRow)
 
 
 def read_catalogue_folder(folder: Path) -> tuple[Catalogue, tuple[CellProblem, ...]]:
@@ -78,9 +83,10 @@ def stream_samples(folder: Path, problems: ProblemList) -> Iterator[Sample]:
     bad_colours, colours = _read_colours(folder, names, samples, problems)
     spectra = _read_spectra(folder, names, samples, problems)
     points = _read_points(folder, names, samples, problems)
+    claims = _read_claims(folder, names, samples, problems)
     textures = _file_names(folder / names["textures"]) if "textures" in names else {}
     surfaces = _read_surfaces(folder, names, problems)
-    joined = FactsBySample(colours, spectra, points, textures, surfaces, problems)
+    joined = FactsBySample(colours, spectra, points, claims, textures, surfaces, problems)
     for code in list(samples):
         sample, number = samples.pop(code)
         if code not in bad_colours:
@@ -225,6 +231,19 @@ def _read_points(
     for _, read in _good(found, read_point_row, samples):
         points[read.code].append(read)
     return points
+
+
+def _read_claims(
+    folder: Path,
+    names: dict[str, str],
+    samples: dict[str, tuple[Sample, int]],
+    problems: ProblemList,
+) -> dict[str, list[ConservationFact]]:
+    claims: dict[str, list[ConservationFact]] = defaultdict(list)
+    found = _optional_rows(folder, names, "conservation.csv", problems, CONSERVATION_COLUMNS)
+    for _, read in _good(found, read_conservation_row, samples):
+        claims[read.code].append(read.fact)
+    return claims
 
 
 def _good(

@@ -29,7 +29,7 @@ SMALL_BYTES = 2 << 20
 
 KEPT_CATALOGUES = 6
 _FORM = "columns 2"  # changes whenever the columns change, so that old files are not read
-_TABLES = ("samples", "colours", "spectra", "profiles", "textures")
+_TABLES = ("samples", "colours", "spectra", "profiles", "conservation", "textures")
 _CHUNK = 1 << 20
 
 

@@ -5,6 +5,10 @@ import shutil
 from collections.abc import Callable, Iterator, Sequence
 from pathlib import Path
 
+from framing_palette.catalogue.conservation_rows import (
+    CONSERVATION_COLUMNS,
+    conservation_cells,
+)
 from framing_palette.catalogue.package_description import describe_package
 from framing_palette.catalogue.palette_rows import (
     COLOUR_COLUMNS,
@@ -46,6 +50,10 @@ def write_catalogue_folder(
     if any(sample.profile for sample in samples):
         write_table(folder / "profiles.csv", PROFILE_COLUMNS, _all(profile_cells, samples))
         optional.append("profiles")
+    if any(sample.conservation_facts for sample in samples):
+        claims = _all(conservation_cells, samples)
+        write_table(folder / "conservation.csv", CONSERVATION_COLUMNS, claims)
+        optional.append("conservation")
     if catalogue.textures_dir:
         optional += _copy_textures(Path(catalogue.textures_dir), folder, samples)
     package = describe_package(

@@ -5,7 +5,7 @@ from dataclasses import dataclass, replace
 
 from framing_palette.catalogue.palette_rows import ColourRow, PointRow, colours_of, profile_of
 from framing_palette.catalogue.problems import CellProblem, ProblemList
-from framing_palette.catalogue.samples import Sample
+from framing_palette.catalogue.samples import ConservationFact, Sample
 from framing_palette.catalogue.surfaces import MeasuredSurface, wear
 
 
@@ -17,6 +17,8 @@ class FactsBySample:
     ----------
     colours, points
         Rows of colours.csv and profiles.csv in the order of the file.
+    claims
+        Facts of conservation.csv.
     spectra
         Reflectances by the place of the colour among the sample's colours, from 1.
     textures
@@ -30,6 +32,7 @@ class FactsBySample:
     colours: dict[str, list[ColourRow]]
     spectra: dict[str, dict[int, tuple[float, ...]]]
     points: dict[str, list[PointRow]]
+    claims: dict[str, list[ConservationFact]]
     textures: dict[str, str]
     surfaces: Mapping[tuple[str, float | None], MeasuredSurface]
     problems: ProblemList
@@ -53,7 +56,13 @@ class FactsBySample:
                 first = points[0].number
                 self.problems.add(CellProblem("profiles.csv", first, "x_mm", f"{code}: {reason}"))
         texture = self._texture(sample, number)
-        whole = replace(sample, colours=colours, profile=profile, texture_file=texture)
+        whole = replace(
+            sample,
+            colours=colours,
+            profile=profile,
+            texture_file=texture,
+            conservation_facts=tuple(self.claims.pop(code, ())),
+        )
         surface = self.surfaces.get((texture.lower(), sample.texture_mm_per_px))
         return wear(whole, surface) if surface and texture else whole
 

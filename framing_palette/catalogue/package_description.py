@@ -9,6 +9,7 @@ import re
 from collections.abc import Collection
 from typing import Any
 
+from framing_palette.catalogue.conservation_rows import CONSERVATION_COLUMNS
 from framing_palette.catalogue.palette_rows import (
     COLOUR_COLUMNS,
     PROFILE_COLUMNS,
@@ -16,7 +17,7 @@ from framing_palette.catalogue.palette_rows import (
     WAVELENGTH_COLUMNS,
 )
 from framing_palette.catalogue.sample_rows import SAMPLE_COLUMNS
-from framing_palette.catalogue.samples import Finish, Kind, PriceBasis, Surface
+from framing_palette.catalogue.samples import ClaimScope, Finish, Kind, PriceBasis, Surface
 from framing_palette.catalogue.surfaces import SURFACE_COLUMNS
 from framing_palette.catalogue.texture_numbers import texture_names
 
@@ -43,6 +44,10 @@ _MEANING = {
     "texture_mm_per_px": "physical size of one pixel of the texture",
     "price": "price before tax of one price_per, in the shop's currency",
     "price_per": "what the price buys",
+    "claim": "what is claimed of its safety for art",
+    "scope": "what the claim holds for",
+    "date": "when it was made or tested",
+    "source": "who says so",
     "relief": "true for a grey picture, whose tone goes around the sample's own colour",
     "checksum": "CRC-32 of the picture that was measured",
     "direction_deg": "direction of the grain, 0 along the rows, counter-clockwise",
@@ -70,14 +75,16 @@ _WORDS: dict[str, list[str]] = {
     "finish": list(Finish),
     "price_per": list(PriceBasis),
     "join": ["mitre", "butt"],
+    "scope": list(ClaimScope),
 }
 _OPTIONAL = (
     ("spectra", SPECTRUM_COLUMNS, "code colour"),
     ("profiles", PROFILE_COLUMNS, "code order"),
+    ("conservation", CONSERVATION_COLUMNS, ""),
     ("textures", SURFACE_COLUMNS, "texture mm_per_px"),
 )
 _NUMBERS = frozenset({"L", "a", "b", "share", "price", "density_kg_m3", "texture_mm_per_px"})
-_REQUIRED = frozenset({"code", "name", "kind", "L", "a", "b"})
+_REQUIRED = frozenset({"code", "name", "kind", "L", "a", "b", "claim"})
 _UNITS = {
     "density_kg_m3": "kg/m3",
     "texture_mm_per_px": "mm/px",
@@ -100,7 +107,7 @@ def describe_package(
     title, description
         For people.
     optional
-        Which of spectra, profiles and textures have a table in the folder.
+        Which of spectra, profiles, conservation and textures have a table in the folder.
     """
     tables = [("samples", SAMPLE_COLUMNS, "code"), ("colours", COLOUR_COLUMNS, "")]
     tables += [table for table in _OPTIONAL if table[0] in optional]
@@ -162,6 +169,8 @@ def _measure_meaning(column: str) -> str:
 def _type_of(column: str) -> str:
     if column in {"in_stock", "relief"}:
         return "boolean"
+    if column == "date":
+        return "date"
     if column in {"colour", "order"}:
         return "integer"
     if column in _NUMBERS or column in texture_names() or column.endswith("_mm"):

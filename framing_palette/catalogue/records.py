@@ -2,11 +2,14 @@
 
 import json
 from collections.abc import Mapping, Sequence
+from datetime import date
 from decimal import Decimal
 from fractions import Fraction
 from typing import Any
 
 from framing_palette.catalogue.samples import (
+    ClaimScope,
+    ConservationFact,
     Finish,
     Kind,
     PriceBasis,
@@ -49,6 +52,11 @@ def record_of(sample: Sample, *, with_colours: bool = True) -> dict[str, Any]:
     record |= {name: str(value) for name, value in _known(sample, _TEXT_FACTS).items()}
     if sample.tags:
         record["tags"] = list(sample.tags)
+    if sample.conservation_facts:
+        record["conservation_facts"] = [
+            [fact.claim, fact.scope, fact.when and fact.when.isoformat(), fact.source]
+            for fact in sample.conservation_facts
+        ]
     if sample.profile is not None:
         record["profile"] = [list(point) for point in sample.profile.points]
     if with_colours:
@@ -82,6 +90,7 @@ def sample_of(
         colours=colours,
         tags=tuple(record.get("tags", ())),
         texture=texture,
+        conservation_facts=tuple(_fact(*one) for one in record.get("conservation_facts", ())),
         **facts,
     )
 
@@ -95,6 +104,15 @@ def read_record(text: str | bytes) -> dict[str, Any]:
     """Return the record of `record_text`'s line."""
     record: dict[str, Any] = json.loads(text)
     return record
+
+
+def _fact(claim: str, scope: str | None, when: str | None, source: str) -> ConservationFact:
+    return ConservationFact(
+        claim,
+        ClaimScope(scope) if scope else None,
+        date.fromisoformat(when) if when else None,
+        source,
+    )
 
 
 def _known(sample: Sample, names: Sequence[str]) -> dict[str, Any]:

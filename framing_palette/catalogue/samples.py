@@ -3,6 +3,7 @@
 from abc import abstractmethod
 from collections.abc import Sequence
 from dataclasses import dataclass, field
+from datetime import date
 from decimal import Decimal
 from difflib import get_close_matches
 from enum import StrEnum
@@ -56,6 +57,25 @@ class PriceBasis(StrEnum):
     FOOT = "foot"
     STICK = "stick"
     PIECE = "piece"
+
+
+class ClaimScope(StrEnum):
+    """What a claim about a sample holds for."""
+
+    COLOUR = "colour"  # this colour, as tested
+    RANGE = "range"  # every colour of the range, by the maker's word
+    FACING = "facing"
+    CORE = "core"
+
+
+@dataclass(frozen=True, slots=True)
+class ConservationFact:
+    """A claim about a sample's safety for art: what, for what, since when, by whom."""
+
+    claim: str
+    scope: ClaimScope | None = None
+    when: date | None = None
+    source: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -115,6 +135,8 @@ class Sample:
         "mitre" or "butt", for fillets.
     conservation, collection, tags
         The maker's facts in words, the family, the shop's own tags.
+    conservation_facts
+        The same facts one by one, each with its scope and date.
     """
 
     code: str
@@ -144,6 +166,7 @@ class Sample:
     conservation: str = ""
     collection: str = ""
     tags: tuple[str, ...] = ()
+    conservation_facts: tuple[ConservationFact, ...] = ()
 
     @property
     def mean_lab(self) -> Lab:

@@ -2,6 +2,7 @@
 
 import json
 from dataclasses import replace
+from datetime import date
 from decimal import Decimal
 from pathlib import Path
 
@@ -13,6 +14,8 @@ from PIL import Image
 
 from framing_palette.catalogue import (
     Catalogue,
+    ClaimScope,
+    ConservationFact,
     Finish,
     Kind,
     PriceBasis,
@@ -275,6 +278,26 @@ def test_a_rabbet_wider_than_its_face_or_deeper_than_its_wood_is_refused(tmp_pat
     assert {p.column for p in problems if not p.is_notice} == {"rabbet_width_mm", "rabbet_depth_mm"}
 
 
+def test_claims_keep_scope_and_date_and_bad_ones_are_told(tmp_path: Path) -> None:
+    claims = (
+        "code,claim,scope,date,source\n"
+        "A1,acid free core,core,2024-05-31,maker\n"
+        "A1,passes the PAT (ISO 18916),range,,\n"
+        "A1,,core,,\nA1,x,everywhere,,\nA1,x,core,31.5.24,\nZ9,x,core,,\n"
+    )
+    catalogue, problems = read_catalogue_folder(write_folder(tmp_path, conservation=claims))
+    assert catalogue["A1"].conservation_facts == (
+        ConservationFact("acid free core", ClaimScope.CORE, date(2024, 5, 31), "maker"),
+        ConservationFact("passes the PAT (ISO 18916)", ClaimScope.RANGE),
+    )
+    assert [(p.row, p.column) for p in problems if not p.is_notice] == [
+        (4, "claim"),
+        (5, "scope"),
+        (6, "date"),
+    ]
+    assert "holds for the tested colour" in notices(problems)[0]
+
+
 def test_cells_beyond_the_header_and_an_open_quote_are_told(tmp_path: Path) -> None:
     samples = 'code,kind\nA1,mat\nB2,mat,12,5\nC3,"mat\nD4,mat\n' + "x" * 200_000
     catalogue, problems = read_catalogue_folder(write_folder(tmp_path, samples=samples))
@@ -302,6 +325,7 @@ texts = st.text(
     st.characters(codec="utf-8", exclude_categories=("Cc", "Cs", "Zl", "Zp")), max_size=20
 ).map(str.strip)
 codes = texts.filter(lambda t: t and not set("/\\") & set(t) and ".." not in t and t != ".")
+dates = st.none() | st.dates()
 lengths = st.none() | st.fractions(0, 5000, max_denominator=1000).map(Length)
 shares = st.lists(st.floats(0.01, 1), min_size=0, max_size=4)
 
@@ -341,6 +365,10 @@ def samples(draw: st.DrawFn) -> Sample:
         join=draw(st.sampled_from(["", "mitre", "butt"])),
         conservation=draw(texts),
         tags=tuple(draw(st.lists(texts.filter(lambda t: t and ";" not in t), max_size=3))),
+        conservation_facts=tuple(
+            ConservationFact(claim, draw(st.sampled_from([None, *ClaimScope])), draw(dates), "us")
+            for claim in draw(st.lists(texts.filter(bool), max_size=2))
+        ),
     )
 
 
@@ -382,7 +410,7 @@ def test_a_written_folder_is_a_valid_data_package_with_its_textures(tmp_path: Pa
     names = [
         r["name"] for r in json.loads((tmp_path / "datapackage.json").read_text())["resources"]
     ]
-    assert names == ["samples", "colours", "spectra", "profiles", "textures"]
+    assert names == ["samples", "colours", "spectra", "profiles", "conservation", "textures"]
     write_catalogue_folder(tmp_path, again)  # onto itself
     assert repr(read_catalogue_folder(tmp_path)[0].samples) == repr(few.samples)
 
