@@ -7,9 +7,10 @@ does the rest. Steps know the session and what is shared on the counter, never e
 
 from framing_palette.window.steps.build import BuildStep
 from framing_palette.window.steps.choose import ChooseStep
+from framing_palette.window.steps.measure import MeasureStep
 from framing_palette.window.steps.read import ReadStep
 from framing_palette.window.steps.step import Counter, Standing, Step
 
-STEPS: tuple[type[Step], ...] = (ReadStep, ChooseStep, BuildStep)
+STEPS: tuple[type[Step], ...] = (ReadStep, ChooseStep, BuildStep, MeasureStep)
 
 __all__ = ["STEPS", "Counter", "Standing", "Step"]
