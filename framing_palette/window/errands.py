@@ -4,6 +4,7 @@ A picture is read, then what is in it, then the rack is judged against it. Each 
 topic, so that a new picture or an edited region silences what is no longer wanted.
 """
 
+import gc
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -76,6 +77,9 @@ class Errands(QObject):
         """Load a catalogue folder, and do something once it is there."""
 
         def done(catalogue: object) -> None:
+            # A rack of ten thousand stays as it is: the collector need not walk it again and
+            # again, which would hold the hand up for half a second each time.
+            gc.freeze()
             self._session.assign("catalogue", catalogue)
             if then is not None:
                 then()

@@ -59,6 +59,12 @@ class Rest:
 Row = Heading | RankedSample | Rest
 
 
+def _verdict(*, is_clash: bool, is_blend: bool) -> Verdict:
+    if is_clash:
+        return Verdict.CLASH
+    return Verdict.BLEND if is_blend else Verdict.COMPLEMENT
+
+
 class SampleList(QAbstractListModel):
     """Ranked samples that pass the filters, grouped by verdict."""
 
@@ -81,9 +87,12 @@ class SampleList(QAbstractListModel):
         self._all = []
         self._told = {}
         if ranked is not None:
-            samples, verdict = ranked.columns.samples, ranked.judgement.verdict
-            places = (int(place) for place in ranked.order)
-            self._all = [Listed(samples[place], place, verdict(place)) for place in places]
+            samples, judged, order = ranked.columns.samples, ranked.judgement, ranked.order
+            columns = (order.tolist(), judged.clash[order].tolist(), judged.blend[order].tolist())
+            self._all = [
+                Listed(samples[place], place, _verdict(is_clash=clash, is_blend=blend))
+                for place, clash, blend in zip(*columns, strict=True)
+            ]
         self._rebuild()
 
     def set_kinds(self, kinds: frozenset[Kind]) -> None:
