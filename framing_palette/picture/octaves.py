@@ -30,6 +30,9 @@ BAND_SIGMAS_PX = (0.612, 1.224)
 BAND_GAIN = 0.43
 """What the band leaves of an even wave of its middle length, the pixels' own blur included."""
 
+PATTERN_NEIGHBOURS, PATTERN_RADIUS_PX, PATTERN_SIGMA_PX = 8, 1.4, 0.4
+"""Neighbours as far away as the diagonal ones, on a soft picture, look alike however turned."""
+
 _SLACK = 0.99
 _EDGE_PX = 2
 _LIGHTNESS_STEPS = 100  # patterns compare L* in steps of 0.01
@@ -63,11 +66,14 @@ class Octave:
         """Return the square root of the share of each local pattern of L*."""
         from skimage.feature import local_binary_pattern
 
-        steps = np.clip(self.lab_d50[..., 0] * _LIGHTNESS_STEPS + 0.5, 0, 65535).astype(np.uint16)
-        code = local_binary_pattern(steps, 8, 1, "uniform")  # type: ignore[no-untyped-call]
+        soft = blurred(self.lab_d50[..., 0], PATTERN_SIGMA_PX)
+        steps = np.clip(soft * _LIGHTNESS_STEPS + 0.5, 0, 65535).astype(np.uint16)
+        code = local_binary_pattern(  # type: ignore[no-untyped-call]
+            steps, PATTERN_NEIGHBOURS, PATTERN_RADIUS_PX, "uniform"
+        )
         chosen = self.inside.copy()
-        chosen[[0, -1]] = False  # a pixel at the rim lacks neighbours
-        chosen[:, [0, -1]] = False
+        chosen[:_EDGE_PX] = chosen[-_EDGE_PX:] = False  # pixels at the rim lack neighbours
+        chosen[:, :_EDGE_PX] = chosen[:, -_EDGE_PX:] = False
         count = np.bincount(code[chosen].astype(np.intp), minlength=PATTERN_CODES)
         return np.sqrt(count / max(1, int(count.sum())))
 

@@ -17,6 +17,9 @@ MAX_COLOURS = 8
 TWIN_DELTA_E = 6.0
 """Two colours of a palette nearer than this (ΔE00) are one colour to a client's eye."""
 
+SHADE_DELTA_E, SHADE_SHARE = 4.0, 0.05
+"""A colour below this share must differ by up to this much more, or it is a mere shade."""
+
 SLIVER_SHARE = 0.01
 """A dominant colour with less than this share is an accent's business, not the palette's."""
 
@@ -68,8 +71,9 @@ def _merged(centres: Float64Array, share: Float64Array) -> tuple[Float64Array, F
     while len(centres) > 1:
         distance = delta_e_2000_matrix(centres, centres)
         np.fill_diagonal(distance, np.inf)
-        first, second = divmod(int(distance.argmin()), len(centres))
-        if distance[first, second] >= TWIN_DELTA_E:
+        beyond = distance - _telling_delta_e(share)
+        first, second = divmod(int(beyond.argmin()), len(centres))
+        if beyond[first, second] >= 0:
             first = int(share.argmin())
             second = int(distance[first].argmin())
             if share[first] >= SLIVER_SHARE:
@@ -78,6 +82,12 @@ def _merged(centres: Float64Array, share: Float64Array) -> tuple[Float64Array, F
                 first, second = _least_missed(distance, share)
         centres, share = _joined(centres, share, first, second)
     return centres, share
+
+
+def _telling_delta_e(share: Float64Array) -> Float64Array:
+    """Return how far each two colours must be apart to be listed as two, shape (n, n)."""
+    smaller = np.minimum(share[:, np.newaxis], share) / SHADE_SHARE
+    return np.asarray(TWIN_DELTA_E + SHADE_DELTA_E * np.maximum(1 - smaller, 0), dtype=np.float64)
 
 
 def _least_missed(distance: Float64Array, share: Float64Array) -> tuple[int, int]:

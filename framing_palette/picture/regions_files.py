@@ -6,9 +6,10 @@ from collections.abc import Iterable
 from pathlib import Path
 from typing import Any, NoReturn
 
-from framing_palette.errors import OutputError, RegionsFileError
+from framing_palette.errors import RegionsFileError
 from framing_palette.picture.outlines import outline_fault
 from framing_palette.picture.regions import DRAWN_ROLES, Part, Point, Region, Role
+from framing_palette.whole_files import write_whole
 
 MAX_FILE_BYTES = 20_000_000
 MAX_REGIONS = 500
@@ -48,18 +49,8 @@ def write_regions_file(path: Path | str, regions: Iterable[Region]) -> None:
     OutputError
         When the file cannot be written.
     """
-    path = Path(path)
     text = json.dumps({"regions": [_entry(region) for region in regions]}, indent=1)
-    beside = path.with_name(path.name + ".new")
-    try:
-        beside.write_text(text + "\n", encoding="utf-8")
-        beside.replace(path)
-    except OSError as fault:
-        raise OutputError(
-            path,
-            problem=f"cannot be written ({fault.strerror or fault})",
-            todo="choose a folder that you may write to",
-        ) from fault
+    write_whole(Path(path), (text + "\n").encode())
 
 
 def _content(path: Path) -> Any:

@@ -12,13 +12,15 @@ TILE_PX = 160
 _TREND_SIGMA_PX = 6.0
 _LOBE = 0.08
 _LEAST_OVERLAP = 0.3
+_CHANCE = 11.0  # four deviations, one independent point in about eight pixels
 _FLAT = 1e-6
 
 
 def regularity(lightness: Float32Array, inside: BoolArray) -> float:
     """Return the best likeness of a surface to itself when shifted, 0 random to 1 repeating.
 
-    Slow changes are taken out first, and the likeness next to no shift at all does not count.
+    Slow changes are taken out first, the likeness next to no shift at all does not count, and what
+    chance alone would reach among so few pixels is taken off.
 
     Parameters
     ----------
@@ -35,7 +37,8 @@ def regularity(lightness: Float32Array, inside: BoolArray) -> float:
     middle = likeness.shape[0] // 2, likeness.shape[1] // 2
     _, labels = cv2.connectedComponents((likeness > _LOBE).astype(np.uint8))
     beyond = likeness[labels != labels[middle]]
-    return float(np.clip(beyond.max(initial=0.0), 0.0, 1.0))
+    chance = _CHANCE / float(inside[tile].sum()) ** 0.5
+    return float(np.clip((beyond.max(initial=0.0) - chance) / max(1.0 - chance, _FLAT), 0.0, 1.0))
 
 
 def _deepest_tile(inside: BoolArray) -> tuple[slice, slice]:

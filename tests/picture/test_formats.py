@@ -11,8 +11,12 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 from PIL import Image
 
-from framing_palette.colour import delta_e_2000, linear_srgb_to_lab_d50, srgb_to_lab_d50
-from framing_palette.colour import srgb_u8_to_lab_d50
+from framing_palette.colour import (
+    delta_e_2000,
+    linear_srgb_to_lab_d50,
+    srgb_to_lab_d50,
+    srgb_u8_to_lab_d50,
+)
 from framing_palette.errors import PictureFileError
 from framing_palette.picture import limits, read_picture_file
 from framing_palette.picture.reduction import upright

@@ -81,9 +81,9 @@ def cmyk_profile():
     start = 128 + 4 + 12 * len(tags)
     entries, body = b"", b""
     for signature, data in tags:
-        data += bytes(-len(data) % 4)
-        entries += signature + struct.pack(">2I", start + len(body), len(data))
-        body += data
+        padded = data + bytes(-len(data) % 4)
+        entries += signature + struct.pack(">2I", start + len(body), len(padded))
+        body += padded
     header = struct.pack(
         ">I4sI4s4s4s", start + len(body), b"none", 0x02400000, b"prtr", b"CMYK", b"Lab "
     )
