@@ -20,7 +20,7 @@ from framing_palette.preview.planning import plan_of
 from framing_palette.preview.plans import Plan
 
 MOST_SIDE_PX = 20_000
-_BAND_PIXELS = 600_000  # drawn at a time: keeps a print-sized picture within little memory
+_BAND_PIXELS = 1_000_000  # drawn at a time: keeps a print-sized picture within little memory
 _FINER = 2
 
 Tell = Callable[[float], bool]

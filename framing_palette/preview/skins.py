@@ -63,6 +63,8 @@ def skin_of(
     if texture and not scale:
         notices.append(f"The scale of {sample.code}'s texture is unknown, so it is drawn plain.")
     drawn = bool(texture and scale and catalogue.textures_dir)
+    if len(sample.colours) > 1 and not drawn:
+        notices.append(f"{sample.code} has no surface to be drawn, so its colours are shown mixed.")
     skin = Skin(
         code=sample.code,
         lab=sample.mean_lab if sample.colours else UNKNOWN_LAB,

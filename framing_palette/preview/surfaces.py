@@ -12,6 +12,7 @@ from framing_palette.preview.texture_files import TextureImage
 from framing_palette.preview.tiling import Extent, spread
 
 _WHITE = 0.985
+_LOOKED_AT_PX = 6000
 LARGEST_TILE_PX = 1536  # of the scaled texture kept; a larger one is cut
 
 
@@ -70,7 +71,19 @@ def surface_of(
         tile = lab_d50_to_linear_srgb(lab).astype(np.float32)
     if extent is not None:
         tile = spread(tile, extent, seed_of(skin.code))
+        tile = _settled(tile, skin.lab) if tile.ndim == 3 else tile
     return Surface(colour, tile)
+
+
+def _settled(field: Float32Array, lab: tuple[float, float, float]) -> Float32Array:
+    """Return a spread surface whose mean Lab is the sample's again; a sample of it tells."""
+    step = max(1, int((field.shape[0] * field.shape[1] / _LOOKED_AT_PX) ** 0.5))
+    mean = linear_srgb_to_lab_d50(np.maximum(field[::step, ::step], 0.0)).mean(axis=(0, 1))
+    wanted = lab_d50_to_linear_srgb(np.asarray(lab))
+    got = lab_d50_to_linear_srgb(mean.astype(np.float64))
+    gain = np.clip(wanted / np.maximum(got, 1e-6), 0.5, 2.0)
+    settled: Float32Array = field * gain.astype(np.float32)
+    return settled
 
 
 def _within_white(tone: Float32Array, brightest: float) -> Float32Array:

@@ -32,6 +32,7 @@ from framing_palette.preview.patches import (
 _LEAST_TILE_PX = 6
 _EVEN = 0.012  # deviation of tone below which a repeat cannot be seen
 _SMALL_PX = 600
+_ROUNDED_ROWS = 3
 _LINED = 0.3  # share of the variance between rows that makes a pattern of lines along the stick
 
 
@@ -60,6 +61,8 @@ def spread(tile: Float32Array, extent: Extent, seed: int) -> Float32Array:
         Same seed, same surface.
     """
     rng = np.random.default_rng(seed)
+    if extent.strip:
+        tile = _filled_up(tile, extent.rows)
     over = _overhang(tile, extent)
     wanted = Extent(extent.rows + over[0], extent.columns + over[1], extent.strip)
     if extent.strip and extent.rows <= tile.shape[0]:
@@ -88,6 +91,14 @@ def window_of(field: Float32Array, row: int, column: int, rows: int, columns: in
     across = np.arange(column, column + columns) % width
     block: Float32Array = field[down][:, across]
     return block
+
+
+def _filled_up(tile: Float32Array, rows: int) -> Float32Array:
+    """Return a tile that was made for a strip of this width, but for rounding, made to fit it."""
+    missing = rows - tile.shape[0]
+    if not 0 < missing <= max(_ROUNDED_ROWS, tile.shape[0] // 20):
+        return tile
+    return np.concatenate([tile, np.repeat(tile[-1:], missing, axis=0)])
 
 
 def _overhang(tile: Float32Array, extent: Extent) -> tuple[int, int]:

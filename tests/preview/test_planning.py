@@ -84,6 +84,16 @@ def test_a_texture_without_a_scale_is_left_out_and_told():
     assert "scale of RED-MAT's texture is unknown" in plan.notices[0]
 
 
+def test_several_colours_without_a_surface_are_mixed_and_told():
+    two = replace(
+        SHOP["RED-MAT"],
+        colours=tuple(replace(SHOP["RED-MAT"].colours[0], share=0.5) for _ in range(2)),
+    )
+    shop = Catalogue((two,))
+    plan = plan_of(simple(inner=None, moulding=None, shop=shop), shop)
+    assert plan.notices == ("RED-MAT has no surface to be drawn, so its colours are shown mixed.",)
+
+
 @pytest.mark.parametrize(
     "points", [((0.0, 5.0),), ((0.0, 5.0), (0.0, 9.0)), ((5.0, 1.0), (2.0, 1.0)), ()]
 )

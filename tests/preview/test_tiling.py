@@ -56,6 +56,16 @@ def test_a_gilded_line_stays_where_it_lies_across_a_strip():
     assert field[:10].max() < 0.6
 
 
+def test_a_tile_as_wide_as_the_strip_is_not_moved_across_it_by_a_rounding():
+    tile = np.full((300, 400), 0.1, np.float32)
+    tile[250:280] = 1.0
+    tile += np.random.default_rng(0).normal(0, 0.01, tile.shape).astype(np.float32)
+    field = spread(tile, Extent(304, 2000, strip=True), seed=5)
+    assert field.shape == (304, 2000)
+    assert field[255:275].min() > 0.85
+    assert field[:240].max() < 0.2
+
+
 def test_the_same_seed_gives_the_same_surface_and_another_seed_another():
     tile = blotches()
     extent = Extent(100, 200, strip=False)
