@@ -12,7 +12,7 @@ from framing_palette.catalogue import Kind, Sample
 from framing_palette.design import Cuttable, Layer, Moulding
 from framing_palette.design.order import overlap_of
 from framing_palette.papers.outlines import Outlines, Rect, outlines_of
-from framing_palette.units import Length
+from framing_palette.units import ZERO, Length
 
 Stuff = Literal["board", "core", "wood", "strip", "glass", "art", "backing", "spacer"]
 SHOWN_ART: Final = 14.0
@@ -168,7 +168,7 @@ def _art(layout: _Layout, base: float) -> tuple[Piece, float]:
     overlap = overlap_of(design)
     end = max(art.right for art in layout.outlines.arts) - layout.zero
     outline = _slab(layout.start, end, base, base + max(thickness, LEAST_ART))
-    covers = overlap is not None and overlap.as_float_mm() > 0
+    covers = overlap is None or overlap >= ZERO
     return Piece(None, "art", "art", outline), base + thickness if covers else base
 
 

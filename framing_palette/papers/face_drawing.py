@@ -1,7 +1,7 @@
 """The face drawing: a framed picture from the front, dimensioned, its pieces numbered."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import pairwise
 from typing import Final
 
@@ -225,22 +225,21 @@ def _borders(scene: _Scene) -> Iterator[Shape]:
     hole = scene.rect(scene.outlines.holes[place][0].rect)
     sheet = scene.rect(scene.outlines.contents)
     x, y = hole.left + 0.3 * hole.width, hole.top + 0.22 * hole.height
-    level = (
+    small = replace(scene.lettering, figure=scene.lettering.figure.scaled(0.88))
+    for start, end, length in (
         ((sheet.left, y), (hole.left, y), borders.left),
         ((hole.right, y), (sheet.right, y), borders.right),
-    )
-    for start, end, length in level:
-        words = (scene.notation.figures(length), "")
-        if scene.lettering.figure.width(words[0]) + 2 * scene.lettering.tick < end[0] - start[0]:
-            yield from level_dimension(start, end, y, words, scene.lettering)
-    upright = (
+    ):
+        words = scene.notation.figures(length)
+        if small.figure.width(words) + 2 * small.tick < end[0] - start[0]:
+            yield from level_dimension(start, end, y, (words, ""), small)
+    for start, end, length in (
         ((x, sheet.top), (x, hole.top), borders.top),
         ((x, hole.bottom), (x, sheet.bottom), borders.bottom),
-    )
-    for start, end, length in upright:
-        words = (scene.notation.figures(length), "")
-        if scene.lettering.figure.width(words[0]) + 2 * scene.lettering.tick < end[1] - start[1]:
-            yield from upright_dimension(start, end, x, words, scene.lettering)
+    ):
+        words = scene.notation.figures(length)
+        if small.figure.width(words) + 2 * small.tick < end[1] - start[1]:
+            yield from upright_dimension(start, end, x, (words, ""), small)
 
 
 def _numbers(scene: _Scene) -> Iterator[Shape]:

@@ -25,8 +25,10 @@ if TYPE_CHECKING:
 
 def pdf_bytes(pages: Sequence[Drawing], *, title: str, author: str, subject: str) -> bytes:
     """Return a PDF with one page for each drawing."""
+    from reportlab import rl_config
     from reportlab.pdfgen.canvas import Canvas
 
+    rl_config.useA85 = 0  # pictures as they are, not as a quarter more of text
     stream = BytesIO()
     settings: dict[str, Any] = {
         "invariant": 1,  # no clock and no random mark: the same pages give the same bytes

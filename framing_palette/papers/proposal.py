@@ -5,17 +5,19 @@ from typing import Final
 from framing_palette.errors import FieldError
 from framing_palette.papers.contents import MOST_OPTIONS, PageName, ProposalContents
 from framing_palette.papers.paper_pdf import pdf_bytes
-from framing_palette.papers.paper_sizes import PAPERS, Paper
+from framing_palette.papers.paper_sizes import PAPERS, Group, Paper, poured
 from framing_palette.papers.proposal_parts import (
     GUTTER,
     LETTER,
     LETTERS,
     Fit,
     care_block,
+    care_group,
     foot_block,
     head_block,
     jpeg_bytes,
     made_of_block,
+    option_groups,
     options_block,
     price_block,
     reasons_block,
@@ -91,7 +93,7 @@ def proposal_pages(contents: ProposalContents, *, page: PageName = "A4") -> tupl
 
 
 def _fitted(contents: ProposalContents, paper: Paper) -> tuple[Fit, tuple[Drawing, ...]]:
-    """Return the roomiest fit and the bodies of its pages; two pages when nothing fits on one."""
+    """Return the roomiest fit and the bodies of its pages; more than one when nothing fits."""
     count = len(contents.options)
     if not 1 <= count <= MOST_OPTIONS:
         wanted = f"a proposal shows 1 to {MOST_OPTIONS}"
@@ -99,11 +101,21 @@ def _fitted(contents: ProposalContents, paper: Paper) -> tuple[Fit, tuple[Drawin
     room = paper.inner_height - foot_block(contents, paper.inner_width).height - 4.0
     fits = _OF_ONE if count == 1 else _OF_SEVERAL
     for fit in fits:
-        body = above(*_body(contents, paper, fit), gap=SECTION_GAP)
-        if body.height <= room:
-            return fit, (body,)
-    *first, last = _body(contents, paper, fits[-1])
-    return fits[-1], (above(*first, gap=SECTION_GAP), last)
+        room_taken = Drawing(paper.inner_width, fit.panel)
+        if above(*_body(contents, paper, fit, room_taken), gap=SECTION_GAP).height <= room:
+            panels = _panels(contents, paper, fit.panel)
+            return fit, (above(*_body(contents, paper, fit, panels), gap=SECTION_GAP),)
+    return fits[-1], _over_pages(contents, paper, fits[-1], room)
+
+
+def _over_pages(
+    contents: ProposalContents, paper: Paper, fit: Fit, room: float
+) -> tuple[Drawing, ...]:
+    """Return as many bodies as the words need, parted between rows and never within a sentence."""
+    width = paper.inner_width
+    top = (head_block(contents, width), _panels(contents, paper, fit.panel))
+    rest = (*option_groups(contents, width, fit), care_group(contents, width, fit.scale))
+    return poured([*(Group((block,)) for block in top), *rest], room, SECTION_GAP)
 
 
 def _sheet(paper: Paper, body: Drawing, foot: Drawing) -> Drawing:
@@ -114,9 +126,11 @@ def _sheet(paper: Paper, body: Drawing, foot: Drawing) -> Drawing:
     return joined(paper.width, paper.height, placed)
 
 
-def _body(contents: ProposalContents, paper: Paper, fit: Fit) -> tuple[Drawing, ...]:
+def _body(
+    contents: ProposalContents, paper: Paper, fit: Fit, panels: Drawing
+) -> tuple[Drawing, ...]:
     width = paper.inner_width
-    head, panels = head_block(contents, width), _panels(contents, paper, fit.panel)
+    head = head_block(contents, width)
     if len(contents.options) > 1:
         care = care_block(contents, width, fit.scale, columns=2)
         return head, panels, options_block(contents, width, fit), care

@@ -2,11 +2,13 @@
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from functools import partial
 from io import BytesIO
 from typing import Final, Literal
 
 from framing_palette.arrays import UInt8Array
 from framing_palette.papers.contents import ProposalContents, ProposalOption, PublicPrice
+from framing_palette.papers.paper_sizes import Group
 from framing_palette.papers.setting import (
     RULE,
     Style,
@@ -92,21 +94,59 @@ def jpeg_bytes(srgb: UInt8Array) -> bytes:
 
 def options_block(contents: ProposalContents, width: float, fit: Fit) -> Drawing:
     """Return the options side by side, their parts beginning level."""
-    options = contents.options
-    column = (width - (len(options) - 1) * GUTTER) / len(options)
-
-    def level(block: Callable[[ProposalOption], Drawing]) -> Drawing:
-        cells = [block(option) for option in options]
-        return beside(*(Drawing(column, cell.height, cell.shapes) for cell in cells), gap=GUTTER)
-
-    names = [paragraph(_named(contents, place), LETTER, column) for place in range(len(options))]
+    column = _column(contents, width)
     return above(
-        beside(*names, gap=GUTTER),
-        level(lambda option: reasons_block(option, column, fit.scale)),
-        level(lambda option: made_of_block(option, column, fit.scale)),
-        level(lambda option: price_block(option.price, column, fit)),
+        _names(contents, width),
+        _level(contents, width, lambda option: reasons_block(option, column, fit.scale)),
+        _level(contents, width, lambda option: made_of_block(option, column, fit.scale)),
+        _level(contents, width, lambda option: price_block(option.price, column, fit)),
         gap=3.4,
     )
+
+
+def option_groups(contents: ProposalContents, width: float, fit: Fit) -> tuple[Group, ...]:
+    """Return the options side by side in rows that may stand on different pages."""
+    column, style = _column(contents, width), BODY.scaled(fit.scale)
+    most = max(len(option.reasons) for option in contents.options)
+    reasons = [
+        _level(contents, width, partial(_reason, number=number, style=style, column=column))
+        for number in range(most)
+    ]
+    names, head = _names(contents, width), paragraph("WHY IT SUITS", HEAD, column)
+    made_of = _level(contents, width, lambda option: made_of_block(option, column, fit.scale))
+    prices = _level(contents, width, lambda option: price_block(option.price, column, fit))
+    spaced = tuple(above(reason, space(0.8)) for reason in reasons)
+    return (
+        Group((names,)),
+        Group(spaced, above(head, space(0.8)), above(names, space(2.4))),
+        Group((made_of,)),
+        Group((prices,)),
+    )
+
+
+def _reason(option: ProposalOption, *, number: int, style: Style, column: float) -> Drawing:
+    return listed(option.reasons[number : number + 1], style, column)
+
+
+def _column(contents: ProposalContents, width: float) -> float:
+    count = len(contents.options)
+    return (width - (count - 1) * GUTTER) / count
+
+
+def _level(
+    contents: ProposalContents, width: float, block: Callable[[ProposalOption], Drawing]
+) -> Drawing:
+    """Return one block of each option side by side, each as wide as a column."""
+    column = _column(contents, width)
+    cells = [block(option) for option in contents.options]
+    return beside(*(Drawing(column, cell.height, cell.shapes) for cell in cells), gap=GUTTER)
+
+
+def _names(contents: ProposalContents, width: float) -> Drawing:
+    column = _column(contents, width)
+    places = range(len(contents.options))
+    names = [paragraph(_named(contents, place), LETTER, column) for place in places]
+    return beside(*names, gap=GUTTER)
 
 
 def _named(contents: ProposalContents, place: int) -> str:
@@ -192,6 +232,14 @@ def care_block(contents: ProposalContents, width: float, scale: float, *, column
     notes = [listed([note], style, column) for note in contents.care]
     parts = [above(*part, gap=0.6) for part in _parted(notes, columns)]
     return _headed("CARE AND CONSERVATION", width, beside(*parts, gap=GUTTER))
+
+
+def care_group(contents: ProposalContents, width: float, scale: float) -> Group:
+    """Return the notes on care in rows that may stand on different pages."""
+    style = SMALL.scaled(scale)
+    notes = tuple(above(listed([note], style, width), space(0.6)) for note in contents.care)
+    head = above(paragraph("CARE AND CONSERVATION", HEAD, width), space(0.8))
+    return Group(notes, head, head)
 
 
 def _parted(blocks: list[Drawing], columns: int) -> list[list[Drawing]]:

@@ -45,18 +45,18 @@ def spans_of(cuttable: Cuttable, section: CrossSection, notation: Notation) -> I
 
 
 def level_dimensions(
-    scene: SectionScene, spans: Sequence[Span], step: float
+    scene: SectionScene, spans: Sequence[Span], step: float, below: float
 ) -> tuple[list[Shape], float]:
     """Return all level dimensions and the foot of the last row.
 
-    Behind a deep frame the stack's own dimensions lie in the room behind it.
+    Behind a deep frame the stack's own dimensions lie in the room behind it. All lie lower than
+    ``below``.
     """
     edge = scene.section.contents_edge
     inside = [span for span in spans if span.end <= edge]
-    first = scene.stack_floor + 1.2 * step
-    shapes, used = _rows(scene, inside, first, step)
+    shapes, used = _rows(scene, inside, below + 1.2 * step, step)
     if used + step > scene.floor:
-        return _rows(scene, spans, scene.floor + 1.2 * step, step)
+        return _rows(scene, spans, max(below, scene.floor) + 1.2 * step, step)
     frame = [span for span in spans if span.end > edge]
     more, foot = _rows(scene, frame, scene.floor + 1.2 * step, step)
     return [*shapes, *more], foot

@@ -91,7 +91,7 @@ def section_drawing(
     scale = scale or next((scale for scale in SCALES if scale <= fit), SCALES[-1])
     scene = SectionScene(section, breaks, scale, left, top, max(zs), lettering)
     shapes = [*_pieces(scene), *_break_marks(scene), *_art_edge(scene)]
-    level, used = level_dimensions(scene, chain, step)
+    level, used = level_dimensions(scene, chain, step, _room_below(scene))
     shapes += texts_on_top((*level, *upright_dimensions(scene, cuttable, notation, step)))
     shapes += _numbers(scene)
     height = max(used + 0.4 * step, scene.stack_floor + 4.4 * lettering.radius)
@@ -163,10 +163,8 @@ def _numbers(scene: SectionScene) -> Iterator[Shape]:
         above, _spread([x for x, _, _ in above], 2.5 * radius), strict=True
     ):
         yield from numbered(number, (x, y), (target_x, target_y), scene.lettering)
-    behind = list(_back_targets(scene))
-    xs = _spread([x for x, _, _ in behind], 2.5 * radius)
     y = scene.stack_floor + 2.4 * radius
-    for (target_x, target_y, board), x in zip(behind, xs, strict=True):
+    for (target_x, target_y, board), x in _behind(scene):
         if board is None:
             style = scene.lettering.second
             yield Line((target_x, target_y), (x, y - radius), THIN, DIMENSIONS)
@@ -176,6 +174,20 @@ def _numbers(scene: SectionScene) -> Iterator[Shape]:
             )  # fmt: skip
         else:
             yield from numbered(board, (x, y), (target_x, target_y), scene.lettering)
+
+
+def _behind(scene: SectionScene) -> list[tuple[tuple[float, float, int | None], float]]:
+    """Return where to point at the boards and the art, and where their names stand below them."""
+    targets = list(_back_targets(scene))
+    places = _spread([x for x, _, _ in targets], 2.5 * scene.lettering.radius)
+    return list(zip(targets, places, strict=True))
+
+
+def _room_below(scene: SectionScene) -> float:
+    """Return the y under which dimensions are free of the names below the stack."""
+    radius = scene.lettering.radius
+    end = max((x + 1.4 * radius for _, x in _behind(scene)), default=0.0)
+    return scene.stack_floor + (3.4 * radius if end > scene.x(0.0) else 0.0)
 
 
 def _front_targets(scene: SectionScene) -> Iterator[tuple[float, float, int]]:

@@ -7,6 +7,7 @@ its arguments.
 import re
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Final
 
 from framing_palette.papers.font_files import showable
@@ -82,6 +83,7 @@ class Style:
         return line_width(self.text(words, 0.0, 0.0))
 
 
+@lru_cache(maxsize=4000)
 def wrapped(words: str, style: Style, width: float) -> tuple[str, ...]:
     """Break words into lines no wider than ``width``; sizes stay with their fraction and unit."""
     lines: list[str] = []
