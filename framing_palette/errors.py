@@ -250,3 +250,13 @@ class ImportPlanError(FramingPaletteError, RuntimeError):
 
     def __init__(self, problem: str, *, todo: str) -> None:
         super().__init__(f"{problem}: {todo}.")
+
+
+# --- preview ----------------------------------------------------------------------------------
+
+
+class RenderingStoppedError(FramingPaletteError, RuntimeError):
+    """Somebody asked a rendering to stop; nothing is wrong with the input."""
+
+    def __init__(self) -> None:
+        super().__init__("The rendering was stopped before it was done.")

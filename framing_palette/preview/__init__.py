@@ -22,7 +22,6 @@ from framing_palette.preview.preview_files import (
 )
 from framing_palette.preview.rendering import (
     Rendering,
-    RenderingStoppedError,
     render,
     render_design,
     render_linear,
@@ -43,7 +42,6 @@ __all__ = [
     "Plan",
     "Quality",
     "Rendering",
-    "RenderingStoppedError",
     "SideBySide",
     "Wall",
     "WallPhoto",

@@ -8,7 +8,7 @@ import numpy as np
 from framing_palette.arrays import Float32Array, UInt8Array
 from framing_palette.catalogue import Catalogue
 from framing_palette.design import Design
-from framing_palette.errors import FieldError
+from framing_palette.errors import FieldError, RenderingStoppedError
 from framing_palette.picture import Picture
 from framing_palette.preview.art import STRETCH_ALLOWED
 from framing_palette.preview.easels import Easel, Show
@@ -25,10 +25,6 @@ _FINER = 2
 
 Tell = Callable[[float], bool]
 """Told the share that is done, 0..1; returns whether to go on."""
-
-
-class RenderingStoppedError(Exception):
-    """Somebody asked a rendering to stop; not an error of the input."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)

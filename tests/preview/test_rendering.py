@@ -7,12 +7,11 @@ from framing_palette.catalogue import Kind
 from framing_palette.colour import (
     linear_to_srgb,
 )
-from framing_palette.errors import FieldError, UnknownSampleError
+from framing_palette.errors import FieldError, RenderingStoppedError, UnknownSampleError
 from framing_palette.preview import (
     Easel,
     Options,
     Quality,
-    RenderingStoppedError,
     plan_of,
     render,
     render_design,
