@@ -1,7 +1,7 @@
 """The shelf of Choose: kinds, the ranked list, and what can be done with the chosen sample."""
 
 from PySide6.QtCore import QItemSelectionModel, QModelIndex, Qt, Signal
-from PySide6.QtGui import QKeyEvent, QResizeEvent
+from PySide6.QtGui import QKeyEvent, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QAbstractButton, QHBoxLayout, QListView, QVBoxLayout, QWidget
 
 from framing_palette.catalogue import Kind
@@ -55,6 +55,7 @@ class ChooseShelf(QWidget):
     def __init__(self, session: Session, errands: Errands, swatches: SwatchBook) -> None:
         super().__init__()
         self._session = session
+        self._is_stale = False
         self.model = SampleList(self)
         self.view = SampleListView()
         self.row = SampleRow(self.model, swatches, self.view)
@@ -165,6 +166,12 @@ class ChooseShelf(QWidget):
         self._take_ranking()
         self._show_chosen()
 
+    def showEvent(self, event: QShowEvent) -> None:
+        """Take the ranking that came while nobody looked."""
+        super().showEvent(event)
+        if self._is_stale:
+            self._take_ranking()
+
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Give the list the room of the words above it where the shelf is low."""
         super().resizeEvent(event)
@@ -200,7 +207,11 @@ class ChooseShelf(QWidget):
             self._share_room()
 
     def _take_ranking(self) -> None:
-        self.model.set_ranked(self._session.ranked)
+        if self.window().isVisible() and not self.isVisible():
+            self._is_stale = True  # taken when somebody looks
+            return
+        self._is_stale = False
+        self.model.set_ranked(self._session.ranked, self._session.listed)
         self._say_how_many()
         self._restore_selection()
 

@@ -23,7 +23,9 @@ if TYPE_CHECKING:
     from framing_palette.jobs import Job
     from framing_palette.picture import Picture, RegionFinding
     from framing_palette.picture.regions import Point
+    from framing_palette.ranking import Ranking
     from framing_palette.units import Length
+    from framing_palette.window.listing import Listed
 
 JOB, RACK, FINDINGS, RANKING = "job", "catalogue", "findings", "ranking"
 READER, LIT, LIVE, OUTLINE, SIZE = "strip reader", "lit colour", "live region", "outline", "size"
@@ -124,7 +126,7 @@ class Errands(QObject):
         self.runner.start(
             RANKING,
             lambda progress: legwork.judged(findings, catalogue, progress),
-            done=lambda ranked: self._session.assign("ranked", ranked),
+            done=self._take_ranking,
             failed=self.tell,
         )
 
@@ -219,6 +221,10 @@ class Errands(QObject):
         session.assign("survey", surveyed.survey if surveyed else None)
         session.assign("pyramid", surveyed.pyramid if surveyed else None)
         session.assign("picture", surveyed.picture if surveyed else None)
+
+    def _take_ranking(self, judged: "tuple[Ranking, tuple[Listed, ...]]") -> None:
+        self._session.listed = judged[1]
+        self._session.assign("ranked", judged[0])
 
     def _take_live(self, finding: "RegionFinding") -> None:
         self._session.assign("live_finding", finding)

@@ -19,6 +19,7 @@ if TYPE_CHECKING:
     from framing_palette.ranking.strip_reading import StripReader
     from framing_palette.units import Length
     from framing_palette.window.job_files import OpenedJob
+    from framing_palette.window.listing import Listed
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,12 +93,14 @@ def judged(
     findings: "Findings",
     catalogue: "Catalogue",
     progress: Progress,
-) -> "Ranking":
+) -> "tuple[Ranking, tuple[Listed, ...]]":
     """Judge every sample against a picture; its words are made when it is looked at."""
     from framing_palette.ranking import ranking
+    from framing_palette.window.listing import listed_of
 
     progress.tell(0.0)
-    return ranking(findings, catalogue)
+    ranked = ranking(findings, catalogue)
+    return ranked, listed_of(ranked)
 
 
 def bettered(ranked: "Ranking", code: str, progress: Progress) -> "BetterChoice | None":

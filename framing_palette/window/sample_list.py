@@ -15,6 +15,7 @@ from PySide6.QtCore import (
 
 from framing_palette.catalogue import Kind, Sample
 from framing_palette.ranking import RankedSample, Ranking, Verdict
+from framing_palette.window.listing import Listed, listed_of
 from framing_palette.window.parcels import SAMPLE_MIME, parcel
 
 AnyIndex = QModelIndex | QPersistentModelIndex
@@ -41,15 +42,6 @@ class Heading:
 
 
 @dataclass(frozen=True, slots=True)
-class Listed:
-    """A sample of the list by its position in the ranking; its words are made when it is seen."""
-
-    sample: Sample
-    position: int
-    verdict: Verdict
-
-
-@dataclass(frozen=True, slots=True)
 class Rest:
     """How many samples under a heading are not listed, because so many fit better."""
 
@@ -59,19 +51,13 @@ class Rest:
 Row = Heading | RankedSample | Rest
 
 
-def _verdict(*, is_clash: bool, is_blend: bool) -> Verdict:
-    if is_clash:
-        return Verdict.CLASH
-    return Verdict.BLEND if is_blend else Verdict.COMPLEMENT
-
-
 class SampleList(QAbstractListModel):
     """Ranked samples that pass the filters, grouped by verdict."""
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self._ranking: Ranking | None = None
-        self._all: list[Listed] = []
+        self._all: tuple[Listed, ...] = ()
         self._told: dict[str, str] = {}
         self._rows: list[Heading | Listed | Rest] = []
         self._place_of: dict[str, int] = {}
@@ -81,18 +67,12 @@ class SampleList(QAbstractListModel):
         self._hidden: frozenset[str] = frozenset()
         self._near: dict[str, float] | None = None
 
-    def set_ranked(self, ranked: Ranking | None) -> None:
-        """Show another ranking."""
+    def set_ranked(self, ranked: Ranking | None, listed: tuple[Listed, ...] | None = None) -> None:
+        """Show another ranking; what it lists is made here unless it was made already."""
         self._ranking = ranked
-        self._all = []
+        made = listed_of(ranked) if ranked is not None and listed is None else listed
+        self._all = made or ()
         self._told = {}
-        if ranked is not None:
-            samples, judged, order = ranked.columns.samples, ranked.judgement, ranked.order
-            columns = (order.tolist(), judged.clash[order].tolist(), judged.blend[order].tolist())
-            self._all = [
-                Listed(samples[place], place, _verdict(is_clash=clash, is_blend=blend))
-                for place, clash, blend in zip(*columns, strict=True)
-            ]
         self._rebuild()
 
     def set_kinds(self, kinds: frozenset[Kind]) -> None:

@@ -29,6 +29,7 @@ if TYPE_CHECKING:
     from framing_palette.ranking.strip_reading import StripReader
     from framing_palette.units import Length
     from framing_palette.window.images import Pyramid
+    from framing_palette.window.listing import Listed
 
 UNDO_LIMIT = 500
 
@@ -85,6 +86,7 @@ class Session(QObject):
         self.findings: Findings | None = None
         self.catalogue = Catalogue(samples=())
         self.ranked: Ranking | None = None
+        self.listed: tuple[Listed, ...] = ()
         self.packed: PackedJob | None = None
         self.job_path: Path | None = None
         self.saved = ""

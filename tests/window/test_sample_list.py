@@ -3,6 +3,7 @@ import pytest
 from framing_palette.catalogue import Catalogue, Kind, Sample, SampleColour
 from framing_palette.picture.looking import read_findings
 from framing_palette.ranking import RankedSample, Ranking, Verdict, ranking
+from framing_palette.window.listing import listed_of
 from framing_palette.window.sample_list import MOST_LISTED, Heading, Rest, SampleList
 
 
@@ -30,7 +31,7 @@ def ranked(big_rack: Catalogue, plain_picture: object) -> Ranking:
 @pytest.fixture
 def model(ranked: Ranking, qapp: object) -> SampleList:
     shown = SampleList()
-    shown.set_ranked(ranked)
+    shown.set_ranked(ranked, listed_of(ranked))
     return shown
 
 
