@@ -16,6 +16,7 @@ from framing_palette.window.controls import IconButton, push_button, rule, words
 from framing_palette.window.errands import Errands
 from framing_palette.window.forms import Choice
 from framing_palette.window.keeping import keep_sample
+from framing_palette.window.listing import Listed, listed_of
 from framing_palette.window.runner import Progress
 from framing_palette.window.sample_list import Heading, SampleList
 from framing_palette.window.sample_row import SampleRow
@@ -198,8 +199,8 @@ class BuildSamples(QWidget):
             said = self.tr("Choose a part in the section; samples here are for next to the frame.")
         self.told.setText(said)
 
-    def _take(self, ranked: Ranking) -> None:
-        self.model.set_ranked(ranked)
+    def _take(self, found: tuple[Ranking, tuple[Listed, ...]]) -> None:
+        self.model.set_ranked(*found)
         self._show_chosen()
         self.ranked_arrived.emit()
 
@@ -244,7 +245,8 @@ def _ranked(
     design: Design | None,
     place: int,
     kind: Kind,
-) -> Ranking:
+) -> tuple[Ranking, tuple[Listed, ...]]:
     progress.tell(0.0)
     touching = colours_beside(design, place, catalogue, findings) if design else None
-    return ranking(findings, catalogue, kinds=(kind,), touching=touching)
+    ranked = ranking(findings, catalogue, kinds=(kind,), touching=touching)
+    return ranked, listed_of(ranked)
