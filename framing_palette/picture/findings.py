@@ -11,8 +11,8 @@ Lab = tuple[float, float, float]
 BANDS_MM = (0.5, 1.0, 2.0, 4.0, 8.0, 16.0)
 """Wavelengths, in millimetres on the art, at the middle of each octave of a texture."""
 
-NOMINAL_LONG_SIDE_MM = 500.0
-"""A usual long side of framed art, which stands in where the true size is not known."""
+USUAL_LONG_SIDES_MM = (350.0, 500.0, 700.0)
+"""Usual long sides of framed art, which stand in where the true size is not known."""
 
 PATTERN_CODES = 10
 """Number of local patterns that are told apart in each octave of a texture."""
@@ -159,9 +159,9 @@ class Findings:
         Scale, or None.
     focus_guessed
         True when no focus was drawn and the program proposed one.
-    loose_texture
-        Of the whole art, measured as if its long side were ``NOMINAL_LONG_SIDE_MM``, when the
-        scale is not known: enough to tell a fine surface from a coarse one, never to be shown.
+    loose_textures
+        Of the middle of the art, measured as if its long side were each of ``USUAL_LONG_SIDES_MM``,
+        when the scale is not known: enough to tell a fine surface from a coarse one, never shown.
     """
 
     regions: tuple[RegionFinding, ...]
@@ -173,7 +173,7 @@ class Findings:
     colour_trust: ColourTrust
     mm_per_px: float | None
     focus_guessed: bool
-    loose_texture: Texture = Texture()
+    loose_textures: tuple[Texture, ...] = ()
 
     def by_role(self, role: Role) -> tuple[RegionFinding, ...]:
         """Return the regions of one role, in order."""

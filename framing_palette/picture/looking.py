@@ -9,7 +9,7 @@ from framing_palette.arrays import BoolArray, Float32Array, Float64Array
 from framing_palette.picture.accents import find_accents
 from framing_palette.picture.attention import guessed_focus, strength_map
 from framing_palette.picture.findings import (
-    NOMINAL_LONG_SIDE_MM,
+    USUAL_LONG_SIDES_MM,
     Accent,
     Findings,
     Lab,
@@ -46,8 +46,8 @@ class Survey:
         Accents of the whole picture, strongest first.
     mean_lab
         Mean of the art.
-    loose_texture
-        Of the whole art at a usual size, when its scale is not known.
+    loose_textures
+        Of the middle of the art at usual sizes, when its scale is not known.
     """
 
     picture: Picture
@@ -55,7 +55,7 @@ class Survey:
     strength: Float32Array
     accents: tuple[Accent, ...]
     mean_lab: Lab
-    loose_texture: Texture
+    loose_textures: tuple[Texture, ...]
 
 
 def survey_picture(picture: Picture) -> Survey:
@@ -67,15 +67,17 @@ def survey_picture(picture: Picture) -> Survey:
         strength=strength_map(lab),
         accents=find_accents(lab, mm_per_px=picture.mm_per_px),
         mean_lab=_mean(lab.reshape(-1, 3)),
-        loose_texture=_loose_texture(picture),
+        loose_textures=_loose_textures(picture),
     )
 
 
-def _loose_texture(picture: Picture) -> Texture:
+def _loose_textures(picture: Picture) -> tuple[Texture, ...]:
     if picture.mm_per_px is not None:
-        return Texture()
-    scale = NOMINAL_LONG_SIDE_MM / max(picture.rows, picture.columns)
-    return measure_texture(picture.lab_d50, scale)
+        return ()
+    rows, columns = picture.rows // 4, picture.columns // 4
+    middle = picture.lab_d50[rows : picture.rows - rows, columns : picture.columns - columns]
+    side_px = max(picture.rows, picture.columns)
+    return tuple(measure_texture(middle, side / side_px) for side in USUAL_LONG_SIDES_MM)
 
 
 def read_findings(picture: Picture, regions: Sequence[Region] = ()) -> Findings:
@@ -125,7 +127,7 @@ def findings_from_survey(survey: Survey, regions: Sequence[Region] = ()) -> Find
         colour_trust=picture.colour_trust,
         mm_per_px=picture.mm_per_px,
         focus_guessed=guessed,
-        loose_texture=survey.loose_texture,
+        loose_textures=survey.loose_textures,
     )
 
 

@@ -205,7 +205,7 @@ def _white(lab: Float64Array, share: Float64Array) -> tuple[tuple[float, float],
 
 
 def _textures(findings: Findings, focus: RegionFinding) -> tuple[Texture, ...]:
-    candidates = (focus.texture, findings.whole.texture, findings.loose_texture)
+    candidates = (focus.texture, findings.whole.texture, *findings.loose_textures)
     return tuple(one for one in candidates if not all(map(isnan, one.lightness_contrast)))
 
 

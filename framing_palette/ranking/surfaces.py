@@ -13,7 +13,7 @@ from framing_palette.ranking.columns import SampleColumns
 from framing_palette.ranking.ramps import bell
 from framing_palette.ranking.subjects import Subject
 
-ALIKE_DISTANCE = 1.4  # texture distance at which likeness has fallen to 0.61
+ALIKE_DISTANCE = 1.1  # texture distance at which likeness has fallen to 0.61
 SEEN = np.array([0.3, 0.5, 0.7, 0.9, 1.0, 1.0])  # how far each octave is seen from a step away
 BUSY_LIGHTNESS = 3.0  # seen L* contrast at which half the quiet is gone
 QUIET_COUNTS = 0.7  # a quiet surface unlike the picture's is worth this much of a like one

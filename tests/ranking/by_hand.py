@@ -71,7 +71,7 @@ def findings(
         chroma_range=tuple(np.percentile(chroma, [5, 95])),
         lightness_range=tuple(np.percentile(light, [5, 95])),
         colour_trust=trust,
-        mm_per_px=None,
+        mm_per_px=surface.mm_per_px,
         focus_guessed=False,
     )
 

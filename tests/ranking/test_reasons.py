@@ -133,7 +133,7 @@ SENTENCES: dict[str, Check] = {
         lambda m, x, f: x.measures.pull > 1 and x.measures.vividness < 0.3
     ),
     r"Its surface is about as fine and as lively as the picture's\.": (
-        lambda m, x, f: x.measures.texture >= 0.7
+        lambda m, x, f: x.measures.texture >= 0.85
     ),
     r"A soft surface for a soft subject\.": (
         lambda m, x, f: x.measures.softness >= 0.85 and x.sample.surface is not None
