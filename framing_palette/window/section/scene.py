@@ -13,7 +13,8 @@ from framing_palette.papers.cross_section import CrossSection, Piece
 _MOST_PX_PER_MM = 9.0
 _KEEP_MM = 6.0
 _BREAK_MM = 2.5
-_GRIP_REACH = 9.0
+_GRIP_REACH = 10.0
+_EDGE_REACH = 4.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,8 +86,9 @@ class Scene:
         """Return the edge near a point, the nearest first."""
         if not self.top - 8 <= point.y() <= self.foot + 48:
             return None
+        reach = _GRIP_REACH if point.y() > self.foot else _EDGE_REACH
         near = min(edges, key=lambda edge: abs(self.x(edge.u) - point.x()), default=None)
-        return near if near and abs(self.x(near.u) - point.x()) <= _GRIP_REACH else None
+        return near if near and abs(self.x(near.u) - point.x()) <= reach else None
 
     def layer_near(self, y: float) -> int | None:
         """Return the layer, counted from 0, whose middle is nearest to a height."""
