@@ -21,6 +21,8 @@ _LARGEST_SHARE = 0.04  # of the photograph's area that one patch may take
 _LEAST_SIDE_PX = 7
 _NEAR = 0.2  # how far from its place, in pitches, a square may lie
 _MOST_TRIED = 60
+_MOST_GRIDS = 4
+_MOST_WINDOWS = 14
 
 
 def grid_proposals(rgb_u8: UInt8Array) -> list[Float64Array]:
@@ -30,20 +32,31 @@ def grid_proposals(rgb_u8: UInt8Array) -> list[Float64Array]:
         return []
     middles = quads.mean(axis=1)
     sides = np.sqrt([_area(quad) for quad in quads])
-    best: tuple[int, Float64Array, Any] | None = None
+    grids: list[tuple[Float64Array, Float64Array]] = []
     step = max(1, len(quads) // _MOST_TRIED)
     for (quad, side), pitch in product(zip(quads[::step], sides[::step], strict=True), PITCHES):
         alike = (sides > 0.6 * side) & (sides < 1.6 * side)
-        homography = _unit_square_to(quad)
-        places = (
-            _mapped(middles[alike], np.asarray(np.linalg.inv(homography), dtype=np.float64)) / pitch
-        )
+        homography = np.asarray(np.linalg.inv(_unit_square_to(quad)), dtype=np.float64)
+        places = _mapped(middles[alike], homography) / pitch
         nearest = np.rint(places)
         fits = (np.abs(places - nearest).max(axis=1) < _NEAR) & (np.abs(nearest).max(axis=1) < 6)
-        distinct = np.unique(nearest[fits], axis=0)
-        if len(distinct) >= LEAST_SQUARES and (best is None or len(distinct) > best[0]):
-            best = len(distinct), middles[alike][fits], nearest[fits]
-    return [] if best is None else list(_boxes(best[1], best[2]))
+        if len(np.unique(nearest[fits], axis=0)) >= LEAST_SQUARES:
+            grids.append((middles[alike][fits], nearest[fits]))
+    grids.sort(key=lambda grid: -len(grid[0]))
+    return [box for grid in _apart(grids) for box in _boxes(*grid)]
+
+
+def _apart(
+    grids: list[tuple[Float64Array, Float64Array]],
+) -> Iterator[tuple[Float64Array, Float64Array]]:
+    """Yield the first few grids that lie in different places."""
+    taken: list[Float64Array] = []
+    for middles, places in grids:
+        middle = np.median(middles, axis=0)
+        reach = 0.5 * float(np.ptp(middles, axis=0).max())
+        if len(taken) < _MOST_GRIDS and all(np.abs(middle - one).max() > reach for one in taken):
+            taken.append(middle)
+            yield middles, places
 
 
 def _squares(rgb_u8: UInt8Array) -> Float64Array:
@@ -94,7 +107,7 @@ def _one_each(quads: list[Float64Array]) -> Float64Array:
 
 
 def _boxes(middles: Float64Array, places: Float64Array) -> Iterator[Float64Array]:
-    """Yield the corners of every 6 x 4 and 4 x 6 grid that holds all the places."""
+    """Yield the corners of the 6 x 4 and 4 x 6 grids that hold the most places."""
     import cv2
 
     homography: Any
@@ -103,14 +116,21 @@ def _boxes(middles: Float64Array, places: Float64Array) -> Iterator[Float64Array
     )
     if homography is None:
         return
+    windows: list[tuple[int, Float64Array]] = []
     low, high = places.min(axis=0), places.max(axis=0)
-    seen = high - low + 1
-    for columns, rows in ((CHART_COLUMNS, CHART_ROWS), (CHART_ROWS, CHART_COLUMNS)):
-        spare = (int(columns - seen[0]), int(rows - seen[1]))
-        for left, up in product(range(spare[0] + 1), range(spare[1] + 1)):
-            start = (low - (left, up)) * (1 + GAP_SHARE) - 0.5
-            end = start + (np.array([columns, rows]) - 1) * (1 + GAP_SHARE) + 1.0
+    for size in ((CHART_COLUMNS, CHART_ROWS), (CHART_ROWS, CHART_COLUMNS)):
+        spans = [range(int(low[axis] - size[axis] + 1), int(high[axis]) + 1) for axis in (0, 1)]
+        for left, up in product(*spans):
+            first = np.array([left, up])
+            inside = ((places >= first) & (places < first + size)).all(axis=1)
+            start = first * (1 + GAP_SHARE) - 0.5
+            end = (first + size - 1) * (1 + GAP_SHARE) + 0.5
             box = np.array([start, (end[0], start[1]), end, (start[0], end[1])])
+            windows.append((int(inside.sum()), box))
+    windows.sort(key=lambda window: -window[0])
+    most = windows[0][0]
+    for count, box in windows[:_MOST_WINDOWS]:
+        if count >= max(LEAST_SQUARES, most - 1):
             yield _mapped(box, np.asarray(homography, dtype=np.float64))
 
 
