@@ -8,8 +8,8 @@ import cv2
 import numpy as np
 from numpy.typing import NDArray
 
-from sample_images.materials.curves import fixed, normals
-from sample_images.materials.pigment import Image, from_lab, to_lab
+from sample_images.materials.curves import normals, trace
+from sample_images.materials.pigment import Image, from_lab, softened, to_lab
 
 Paths = NDArray[np.float64]
 
@@ -67,12 +67,9 @@ class PaintLayer:
         self._draw(lines, np.clip(paint, 0, 255), thick, rng)
 
     def _draw(self, lines: Paths, paint: Paths, thick: int, rng: np.random.Generator) -> None:
-        shifted = fixed(lines)
         values = paint.tolist()
         for index in rng.permutation(len(values)):
-            cv2.polylines(
-                self.pixels, [shifted[index]], False, values[index], thick, cv2.LINE_AA, 4
-            )
+            trace(self.pixels, lines[index], values[index], thick)
 
     def _picked_up(self, path: Paths) -> NDArray[np.float32]:
         column, row = path[len(path) // 2]
@@ -149,7 +146,7 @@ def cover(
     where `within` falls below a half.
     """
     shape = target_srgb.shape[:2]
-    lab = to_lab(cv2.GaussianBlur(target_srgb, (0, 0), max(0.6, brush.width_px * 0.18)))
+    lab = to_lab(softened(target_srgb, max(0.6, brush.width_px * 0.18)))
     starts = scattered(shape, brush.width_px * brush.spacing, rng)
     row, column = _indices(starts, shape)
     if where is not None:
@@ -174,9 +171,7 @@ def cover(
     return len(starts)
 
 
-def _indices(
-    places: Paths, shape: tuple[int, int]
-) -> tuple[NDArray[np.intp], NDArray[np.intp]]:
+def _indices(places: Paths, shape: tuple[int, int]) -> tuple[NDArray[np.intp], NDArray[np.intp]]:
     row = np.clip(places[..., 1], 0, shape[0] - 1).astype(np.intp)
     column = np.clip(places[..., 0], 0, shape[1] - 1).astype(np.intp)
     return row, column
@@ -203,9 +198,7 @@ def _leaving(
     return far if within is None else far | (within[row, column] < 0.5)
 
 
-def _reach(
-    paths: Paths, far: NDArray[np.bool_]
-) -> tuple[NDArray[np.intp], NDArray[np.intp]]:
+def _reach(paths: Paths, far: NDArray[np.bool_]) -> tuple[NDArray[np.intp], NDArray[np.intp]]:
     """First and last point of each path before it leaves its colour or its shape."""
     middle = paths.shape[1] // 2 - (1 - paths.shape[1] % 2)
     after = far[:, middle:]
@@ -222,7 +215,7 @@ def detail(target_srgb: Image, width_px: float, *, full_at: float) -> NDArray[np
     as that brush can show it.
     """
     sharp = to_lab(target_srgb)
-    soft = cv2.GaussianBlur(sharp, (0, 0), width_px * 0.5)
+    soft = softened(sharp, width_px * 0.5)
     lost = np.linalg.norm(sharp - soft, axis=-1)
     reach = max(3, round(width_px * 0.7)) | 1
     grown = cv2.dilate(lost, cv2.getStructuringElement(cv2.MORPH_ELLIPSE, (reach, reach)))

@@ -2,13 +2,17 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 import numpy as np
-from numpy.typing import NDArray
 
 from sample_images.materials.brush import Brush, PaintLayer, cover
 from sample_images.materials.curves import Points, filled, ribbon
 from sample_images.materials.noise import Field, smoothstep
 from sample_images.materials.pigment import Image, blend
+
+if TYPE_CHECKING:
+    from numpy.typing import NDArray
 
 
 class ChalkSheet:

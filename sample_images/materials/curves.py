@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from typing import TYPE_CHECKING
 
 import cv2
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
 
 Points = NDArray[np.float64]
 Mask = NDArray[np.float32]
@@ -42,9 +45,13 @@ def resampled(points: Points, count: int) -> Points:
 
 def normals(points: Points) -> Points:
     """Unit vectors to the left of an open curve, one a point."""
-    tangent = np.gradient(points, axis=0)
-    tangent /= np.maximum(np.hypot(tangent[:, 0], tangent[:, 1]), 1e-9)[:, None]
-    return np.stack([tangent[:, 1], -tangent[:, 0]], axis=1)
+    side = np.empty((len(points), 2))
+    chord = points[2:] - points[:-2]
+    side[1:-1, 0], side[1:-1, 1] = chord[:, 1], -chord[:, 0]
+    for end, (dx, dy) in ((0, points[1] - points[0]), (-1, points[-1] - points[-2])):
+        side[end] = dy, -dx
+    side /= np.maximum(np.hypot(side[:, 0], side[:, 1]), 1e-9)[:, None]
+    return side
 
 
 def ribbon(points: Points, widths: ArrayLike) -> Points:
@@ -65,6 +72,21 @@ def fixed(points: ArrayLike) -> NDArray[np.int32]:
     return np.round(np.asarray(points, float) * (1 << _SHIFT)).astype(np.int32)
 
 
+def trace(
+    canvas: NDArray[np.uint8], line: ArrayLike, value: float | list[float], thickness: int
+) -> None:
+    """Draw an open line (pixels) on a byte canvas in place, smooth at its edges."""
+    cv2.polylines(
+        canvas,
+        [fixed(line)],
+        isClosed=False,
+        color=value,
+        thickness=thickness,
+        lineType=cv2.LINE_AA,
+        shift=_SHIFT,
+    )
+
+
 def filled(shape: tuple[int, int], outline: ArrayLike, *, soft_px: float = 0.0) -> Mask:
     """Coverage 0..1 of a closed outline given in pixels."""
     mask = np.zeros(shape, np.uint8)
@@ -73,11 +95,21 @@ def filled(shape: tuple[int, int], outline: ArrayLike, *, soft_px: float = 0.0) 
     return cv2.GaussianBlur(out, (0, 0), soft_px) if soft_px > 0 else out
 
 
-def drawn(
-    shape: tuple[int, int], line: ArrayLike, thickness: int, *, soft_px: float = 0.0
-) -> Mask:
+def drawn(shape: tuple[int, int], line: ArrayLike, thickness: int, *, soft_px: float = 0.0) -> Mask:
     """Coverage 0..1 of an open line given in pixels."""
     mask = np.zeros(shape, np.uint8)
-    cv2.polylines(mask, [fixed(line)], False, 255, thickness, cv2.LINE_AA, _SHIFT)
+    trace(mask, line, 255, thickness)
     out = mask.astype(np.float32) / 255
     return cv2.GaussianBlur(out, (0, 0), soft_px) if soft_px > 0 else out
+
+
+def patch(
+    shape: tuple[int, ...], points: ArrayLike, margin_px: float
+) -> tuple[tuple[slice, slice], Points]:
+    """The part of a picture that an outline touches, and the outline seen from its corner."""
+    outline = np.asarray(points, float)
+    left, top = np.maximum(np.floor(outline.min(axis=0) - margin_px), 0).astype(int)
+    right, bottom = np.ceil(outline.max(axis=0) + margin_px).astype(int) + 1
+    rows = slice(top, max(top, min(bottom, shape[0])))
+    columns = slice(left, max(left, min(right, shape[1])))
+    return (rows, columns), outline - (left, top)

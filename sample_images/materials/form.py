@@ -2,14 +2,19 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 import cv2
 import numpy as np
-from numpy.typing import NDArray
 from scipy.sparse import coo_array
 from scipy.sparse.linalg import spsolve
 
 from sample_images.materials.curves import filled
-from sample_images.materials.noise import Field
+
+if TYPE_CHECKING:
+    from numpy.typing import NDArray
+
+    from sample_images.materials.noise import Field
 
 _GRID = 420
 
@@ -40,9 +45,7 @@ def _bulge(inside: NDArray[np.bool_]) -> NDArray[np.float64]:
     rows, columns = [np.arange(count)], [np.arange(count)]
     values = [np.full(count, 4.0)]
     for down, right in ((0, 1), (2, 1), (1, 0), (1, 2)):
-        shifted = padded[
-            down : down + inside.shape[0], right : right + inside.shape[1]
-        ]
+        shifted = padded[down : down + inside.shape[0], right : right + inside.shape[1]]
         there = inside & (shifted >= 0)
         rows.append(number[there])
         columns.append(shifted[there])

@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 import cv2
 import numpy as np
-from numpy.typing import NDArray
 
 from sample_images.materials.noise import Field, fractal, grain
 from sample_images.materials.pigment import Image, to_linear, to_srgb
+
+if TYPE_CHECKING:
+    from numpy.typing import NDArray
 
 
 def weave(shape: tuple[int, int], rng: np.random.Generator, *, pitch_px: float) -> Field:

@@ -2,11 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from typing import TYPE_CHECKING
 
 import cv2
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
+
+from sample_images.materials.curves import drawn, filled, patch
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
 
 Image = NDArray[np.float32]
 
@@ -45,6 +50,44 @@ def from_lab(lab: Image) -> Image:
 def blend(below: Image, above: ArrayLike, mask: NDArray[np.float32]) -> Image:
     """`above` laid over `below` with coverage `mask` (h, w)."""
     return below + (np.asarray(above, np.float32) - below) * mask[..., None]
+
+
+def lay(
+    picture: Image,
+    colour: ArrayLike,
+    outline: ArrayLike,
+    *,
+    soft_px: float = 0.0,
+    strength: float = 1.0,
+) -> None:
+    """Paint a closed outline (pixels) onto `picture` in place, touching only its patch."""
+    part, local = patch(picture.shape, outline, 4 * soft_px + 2)
+    below = picture[part]
+    if below.size:
+        picture[part] = blend(
+            below, colour, filled(below.shape[:2], local, soft_px=soft_px) * strength
+        )
+
+
+def lay_line(
+    picture: Image, colour: ArrayLike, line: ArrayLike, thickness: int, *, strength: float = 1.0
+) -> None:
+    """Draw an open line (pixels) onto `picture` in place, touching only its patch."""
+    part, local = patch(picture.shape, line, thickness + 2)
+    below = picture[part]
+    if below.size:
+        picture[part] = blend(below, colour, drawn(below.shape[:2], local, thickness) * strength)
+
+
+def softened(picture: Image, sigma_px: float) -> Image:
+    """Gaussian blur; wide ones are done on a reduced copy, which no eye can tell apart."""
+    factor = int(sigma_px // 4)
+    if factor < 2 or min(picture.shape[:2]) < 8 * factor:
+        return cv2.GaussianBlur(picture, (0, 0), sigma_px)
+    rows, columns = picture.shape[:2]
+    small = cv2.resize(picture, (columns // factor, rows // factor), interpolation=cv2.INTER_AREA)
+    small = cv2.GaussianBlur(small, (0, 0), sigma_px / factor)
+    return cv2.resize(small, (columns, rows), interpolation=cv2.INTER_LINEAR)
 
 
 def ramp(position: NDArray[np.float32], stops: Sequence[tuple[float, str]]) -> Image:

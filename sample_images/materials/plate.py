@@ -3,14 +3,17 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from typing import TYPE_CHECKING
 
 import cv2
 import numpy as np
-from numpy.typing import NDArray
 
-from sample_images.materials.curves import Points, filled, fixed, ribbon
+from sample_images.materials.curves import Points, filled, fixed, ribbon, trace
 from sample_images.materials.noise import Field, fractal, smoothstep
 from sample_images.materials.pigment import Image, glaze, rgb, to_linear, to_srgb
+
+if TYPE_CHECKING:
+    from numpy.typing import NDArray
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,9 +82,7 @@ class Plate:
         depth = cv2.GaussianBlur(self._ink, (0, 0), 0.55) * pale * bite
         return to_srgb(glaze(self._linear, rgb(ink_code), depth))
 
-    def _settled(
-        self, wash: Wash, corner: NDArray[np.float64], part: tuple[slice, slice]
-    ) -> Field:
+    def _settled(self, wash: Wash, corner: NDArray[np.float64], part: tuple[slice, slice]) -> Field:
         """Film thickness: pooled at the rim, grained by the tooth, bloomed by the wet."""
         shape = self._tooth[part].shape
         body = filled(shape, wash.outline - corner, soft_px=wash.soft_px)
@@ -114,5 +115,5 @@ def _inked(lines: list[Pen], corner: NDArray[np.float64], shape: tuple[int, ...]
         swell = np.sin(np.pi * along) ** 0.6 if pen.swell else np.ones(len(along))
         band = ribbon(pen.path - corner, pen.thick_px * (0.3 + 0.7 * swell))
         cv2.fillPoly(marks, [fixed(band)], 255, cv2.LINE_AA, 4)
-        cv2.polylines(marks, [fixed(pen.path - corner)], False, 150, 1, cv2.LINE_AA, 4)
+        trace(marks, pen.path - corner, 150, 1)
     return marks.astype(np.float32) / 255

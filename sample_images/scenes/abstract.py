@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
 import cv2
 import numpy as np
-from numpy.typing import NDArray
 from scipy.ndimage import gaussian_filter1d
 
 from sample_images.materials.brush import Brush, PaintLayer, cover
@@ -15,6 +15,9 @@ from sample_images.materials.curves import filled, ribbon, spline
 from sample_images.materials.grounds import relief, weave
 from sample_images.materials.noise import Field, fractal, smoothstep
 from sample_images.materials.pigment import Image, as_u8, blend, ramp, rgb, to_linear, to_srgb
+
+if TYPE_CHECKING:
+    from numpy.typing import NDArray
 
 HEIGHT = 1.25
 SLATES = [(-2.2, "1f2b3a"), (-1.0, "33475a"), (0.0, "4c647a"), (1.0, "6f879a"), (2.2, "9fb1bb")]
@@ -38,18 +41,41 @@ class Mass:
 
 
 MASSES = (
-    Mass([(0.035, 0.03), (0.97, 0.04), (0.965, 0.70), (0.52, 0.745), (0.03, 0.72)], SLATES, 4, 0.46,
-           width=0.095),
+    Mass(
+        [(0.035, 0.03), (0.97, 0.04), (0.965, 0.70), (0.52, 0.745), (0.03, 0.72)],
+        SLATES,
+        4,
+        0.46,
+        width=0.095,
+    ),
     Mass([(0.10, 0.10), (0.50, 0.085), (0.485, 0.52), (0.12, 0.545)], INKS, 86, 0.34, width=0.07),
-    Mass([(0.56, 0.16), (0.92, 0.15), (0.915, 0.47), (0.575, 0.455)],
-           [(-2, "6b8496"), (0, "93a7b3"), (2, "c3cdd0")], -8, 0.30, width=0.08),
+    Mass(
+        [(0.56, 0.16), (0.92, 0.15), (0.915, 0.47), (0.575, 0.455)],
+        [(-2, "6b8496"), (0, "93a7b3"), (2, "c3cdd0")],
+        -8,
+        0.30,
+        width=0.08,
+    ),
     Mass([(0.03, 0.79), (0.975, 0.755), (0.97, 1.215), (0.04, 1.22)], RUSTS, -3, 0.42, width=0.09),
-    Mass([(0.40, 0.60), (0.865, 0.575), (0.88, 1.06), (0.43, 1.075)], RUSTS, 88, 0.42, width=0.06,
-           cell=0.09),
-    Mass([(0.02, 0.715), (0.60, 0.690), (0.985, 0.672), (0.985, 0.722), (0.55, 0.748), (0.02, 0.79)],
-           CHALKS, -2, 0.30, width=0.035),
+    Mass(
+        [(0.40, 0.60), (0.865, 0.575), (0.88, 1.06), (0.43, 1.075)],
+        RUSTS,
+        88,
+        0.42,
+        width=0.06,
+        cell=0.09,
+    ),
+    Mass(
+        [(0.02, 0.715), (0.60, 0.690), (0.985, 0.672), (0.985, 0.722), (0.55, 0.748), (0.02, 0.79)],
+        CHALKS,
+        -2,
+        0.30,
+        width=0.035,
+    ),
     Mass([(0.09, 0.88), (0.31, 0.865), (0.305, 1.09), (0.10, 1.10)], UMBERS, 88, 0.30, width=0.05),
-    Mass([(0.475, 0.66), (0.60, 0.655), (0.605, 0.80), (0.48, 0.805)], CHALKS, 84, 0.33, width=0.03),
+    Mass(
+        [(0.475, 0.66), (0.60, 0.655), (0.605, 0.80), (0.48, 0.805)], CHALKS, 84, 0.33, width=0.03
+    ),
 )
 
 
@@ -101,11 +127,24 @@ def _lay_mass(
     where = _ragged(shape, mass, rng)
     bend = 0.10 * fractal(shape, rng, cell=width * 0.3, octaves=2)
     angle = (np.deg2rad(mass.turn_deg) + bend).astype(np.float32)
-    for scale, pressure, chance in ((1.0, mass.load + 0.06, 1.0), (0.5, mass.load - 0.06, 0.55),
-                                    (0.22, mass.load - 0.16, 0.28)):
-        knife = Brush(mass.width * scale * width, mass.width * scale * width * 4.2,
-                      hair_px=2.4 * unit, spacing=0.55, tone_spread=4.0 / scale**0.3,
-                      hue_spread=3.0, streak=2.6, stop_at=60, wet=0.25, wander=0.06, body=1.0)
+    for scale, pressure, chance in (
+        (1.0, mass.load + 0.06, 1.0),
+        (0.5, mass.load - 0.06, 0.55),
+        (0.22, mass.load - 0.16, 0.28),
+    ):
+        knife = Brush(
+            mass.width * scale * width,
+            mass.width * scale * width * 4.2,
+            hair_px=2.4 * unit,
+            spacing=0.66,
+            tone_spread=4.0 / scale**0.3,
+            hue_spread=3.0,
+            streak=2.6,
+            stop_at=60,
+            wet=0.25,
+            wander=0.06,
+            body=1.0,
+        )
         layer = PaintLayer(sheet.colour)
         cover(layer, target, angle, knife, rng, where=where * chance)
         sheet.press(layer, pressure)
@@ -157,8 +196,14 @@ def _drips(colour: Image, cloth: Field, rng: np.random.Generator) -> Image:
     shape = cloth.shape
     width = shape[1]
     film = np.zeros(shape, np.float32)
-    for x, top, run in ((0.470, 1.05, 0.115), (0.503, 1.06, 0.060), (0.741, 1.05, 0.135),
-                        (0.152, 0.53, 0.150), (0.173, 0.53, 0.065), (0.352, 0.52, 0.180)):
+    for x, top, run in (
+        (0.470, 1.05, 0.115),
+        (0.503, 1.06, 0.060),
+        (0.741, 1.05, 0.135),
+        (0.152, 0.53, 0.150),
+        (0.173, 0.53, 0.065),
+        (0.352, 0.52, 0.180),
+    ):
         steps = np.linspace(0, 1, 40)
         sway = np.cumsum(rng.normal(0, 0.0006, 40))
         axis = np.stack([x + sway, top + run * steps], axis=1)

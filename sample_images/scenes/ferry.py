@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 import cv2
 import numpy as np
-from numpy.typing import NDArray
 
 from sample_images.materials.brush import Brush, PaintLayer, along_edges, cover, detail
 from sample_images.materials.curves import filled, spline
 from sample_images.materials.grounds import relief, weave
 from sample_images.materials.noise import Field, fractal, smoothstep
-from sample_images.materials.pigment import Image, as_u8, blend, ramp, rgb
+from sample_images.materials.pigment import Image, as_u8, blend, lay, rgb
 from sample_images.scenes.ferry_boat import (
     WATERLINE,
     Light,
@@ -19,9 +20,10 @@ from sample_images.scenes.ferry_boat import (
     paint_buoy,
     paint_posts,
 )
+from sample_images.scenes.ferry_weather import HEIGHT, HORIZON, sky_over, water_under
 
-HEIGHT = 0.7
-HORIZON = 0.318
+if TYPE_CHECKING:
+    from numpy.typing import NDArray
 
 
 def paint(width_px: int, seed: int) -> NDArray[np.uint8]:
@@ -29,102 +31,63 @@ def paint(width_px: int, seed: int) -> NDArray[np.uint8]:
     rng = np.random.default_rng(seed)
     shape = (round(width_px * HEIGHT), width_px)
     y, x = (axis.astype(np.float32) / width_px for axis in np.mgrid[0 : shape[0], 0 : shape[1]])
-    sky = _sky(x, y, rng)
-    water = _water(sky, x, y, rng)
+    sky = sky_over(x, y, rng)
+    water = water_under(sky, x, y, rng)
     target = np.where((y < HORIZON)[..., None], sky, water)
-    target = _shores(target, x, y, rng)
-    target, lamps = paint_boat(target, rng)
+    target = _shores(target, x, rng)
+    lamps = paint_boat(target, rng)
     target = _reflections(target, lamps, x, y, rng)
-    target = paint_posts(target)
-    target = paint_buoy(target)
+    paint_posts(target)
+    paint_buoy(target)
     flow = _direction(x, y, rng)
-    level = np.maximum(_box(x, y, (0.295, 0.600), (0.264, 0.336)), _box(x, y, (0.27, 0.68), (WATERLINE, 0.60)))
+    level = np.maximum(
+        _box(x, y, (0.295, 0.600), (0.264, 0.336)), _box(x, y, (0.27, 0.68), (WATERLINE, 0.60))
+    )
     angle = along_edges(flow, target, max(1.0, width_px / 700), pull=60.0, where=1 - level)
     layer = _painted(target, angle, x, y, rng)
     return as_u8(_finished(layer, rng))
 
 
-def _sky(x: Field, y: Field, rng: np.random.Generator) -> Image:
-    shape = x.shape
-    up = np.clip((HORIZON - y) / HORIZON, 0, 1)
-    base = ramp(
-        up,
+def _shores(target: Image, x: Field, rng: np.random.Generator) -> Image:
+    width = x.shape[1]
+    far = spline(
         [
-            (0.0, "eeb27a"),
-            (0.10, "e6a481"),
-            (0.24, "c5938f"),
-            (0.42, "877f9c"),
-            (0.66, "4f5f89"),
-            (1.0, "263b66"),
-        ],
+            (0.40, 0.321),
+            (0.50, 0.306),
+            (0.60, 0.297),
+            (0.70, 0.301),
+            (0.80, 0.283),
+            (0.90, 0.274),
+            (1.02, 0.279),
+        ]
     )
-    cool = ramp(up, [(0.0, "b3939c"), (0.2, "8681a0"), (0.5, "566390"), (1.0, "22365f")])
-    side = smoothstep(0.25, 0.95, x + 0.05 * fractal(shape, rng, cell=x.shape[1] * 0.3))
-    sky = blend(base, cool, side)
-    glow = np.exp(-(((x - 0.24) / 0.20) ** 2) - ((y - HORIZON) / 0.085) ** 2)
-    sky = blend(sky, rgb("ffdc9a"), glow.astype(np.float32) * 0.95)
-    return _clouds(sky, x, y, up, rng)
-
-
-def _clouds(sky: Image, x: Field, y: Field, up: Field, rng: np.random.Generator) -> Image:
-    width = x.shape[1]
-    tilt = y + 0.10 * (x - 0.4) * up
-    for height, depth, level in ((0.055, 0.036, 0.1), (0.135, 0.050, -0.1), (0.215, 0.030, 0.25)):
-        lumps = fractal(x.shape, rng, cell=width * 0.075, octaves=5, stretch=4.5, gain=0.55)
-        band = np.exp(-(((tilt - height) / depth) ** 2))
-        body = smoothstep(level, level + 0.9, lumps + 1.5 * band - 0.6)
-        below = np.roll(body, -round(width * 0.011), axis=0)
-        warm = rgb("f0a778") * (1 - up[..., None] * 0.55) + rgb("c98ba0") * up[..., None] * 0.55
-        warmth = np.clip(body - below, 0, 1) * np.exp(-(((x - 0.25) / 0.42) ** 2))
-        shade = ramp(up, [(0.0, "a67c86"), (0.35, "6f6a8a"), (1.0, "374a76")])
-        sky = blend(sky, shade, body * 0.62)
-        sky = blend(sky, warm, warmth * 0.95)
-    return sky
-
-
-def _water(sky: Image, x: Field, y: Field, rng: np.random.Generator) -> Image:
-    rows, width = x.shape
-    depth = np.clip((y - HORIZON) / (HEIGHT - HORIZON), 0, 1)
-    ripple = fractal(x.shape, rng, cell=width * 0.03, octaves=4, stretch=6)
-    look = HORIZON - (y - HORIZON) * 0.82 + 0.035 * ripple * depth
-    row = np.clip(look * width, 0, rows - 1).astype(np.float32)
-    column = np.clip((x + 0.01 * ripple * depth) * width, 0, width - 1).astype(np.float32)
-    mirror = cv2.remap(sky, column, row, cv2.INTER_LINEAR)
-    deep = ramp(depth, [(0.0, "8c86a0"), (0.3, "4a5a7e"), (0.65, "2a4164"), (1.0, "182b48")])
-    water = blend(mirror, deep, 0.30 + 0.48 * depth)
-    swell = fractal(x.shape, rng, cell=width * 0.045, octaves=4, stretch=5)
-    crest = smoothstep(0.5, 1.6, swell + 0.5 * ripple) * (0.25 + 0.5 * depth)
-    path = np.exp(-(((x - 0.235 - 0.06 * depth) / (0.075 + 0.09 * depth)) ** 2))
-    water = blend(water, rgb("f3b97f"), path * (0.25 + 0.75 * smoothstep(-0.1, 0.9, swell)) * 0.72
-                  * (1 - 0.55 * depth))
-    water = blend(water, rgb("8f9cba"), crest * (1 - path))
-    trough = smoothstep(0.5, 1.6, -swell - 0.4 * ripple) * (0.2 + 0.55 * depth)
-    return blend(water, rgb("14253f"), trough)
-
-
-def _shores(target: Image, x: Field, y: Field, rng: np.random.Generator) -> Image:
-    width = x.shape[1]
-    far = spline([(0.40, 0.321), (0.50, 0.306), (0.60, 0.297), (0.70, 0.301), (0.80, 0.283),
-                  (0.90, 0.274), (1.02, 0.279)])
     near = spline([(0.66, 0.326), (0.74, 0.315), (0.82, 0.309), (0.90, 0.301), (1.02, 0.293)])
     spit = spline([(-0.02, 0.302), (0.06, 0.305), (0.13, 0.313), (0.20, 0.319)])
+    target = np.ascontiguousarray(target)
     for line, floor, colour in (
-        (far, 0.321, "7d7b9b"), (near, 0.329, "4a5379"), (spit, 0.322, "64607f"),
+        (far, 0.321, "7d7b9b"),
+        (near, 0.329, "4a5379"),
+        (spit, 0.322, "64607f"),
     ):
         outline = np.vstack([line, [(line[-1, 0], floor), (line[0, 0], floor)]]) * width
-        target = blend(target, rgb(colour), filled(x.shape, outline, soft_px=width * 0.0008))
+        lay(target, rgb(colour), outline, soft_px=width * 0.0008)
         below = outline * (1, -0.8) + (0, floor * 1.8 * width)
-        target = blend(target, rgb(colour), filled(x.shape, below, soft_px=width * 0.004) * 0.45)
+        lay(target, rgb(colour), below, soft_px=width * 0.004, strength=0.45)
     for _ in range(26):
-        place = np.array([rng.uniform(0.70, 0.99), 0])
-        place[1] = 0.322 - rng.uniform(0.0, 0.014) * smoothstep(0.66, 0.9, place[:1])[0]
-        dot = place + 0.0016 * rng.uniform(0.6, 1.3) * np.array([(-1, 0), (0, -1), (1, 0), (0, 1)])
-        tone = rgb(str(rng.choice(["ffd08a", "ffe3b5", "f6b36b"])))
-        target = blend(target, tone, filled(x.shape, dot * width))
-        tail = np.array([(place[0], 0.328), (place[0], 0.328 + rng.uniform(0.006, 0.03))])
-        dabs = np.vstack([tail + (-0.0012, 0), tail[::-1] + (0.0012, 0)])
-        target = blend(target, tone, filled(x.shape, dabs * width, soft_px=width * 0.001) * 0.4)
+        _shore_lamp(target, rng)
     return target
+
+
+def _shore_lamp(target: Image, rng: np.random.Generator) -> None:
+    width = target.shape[1]
+    place = np.array([rng.uniform(0.70, 0.99), 0.322])
+    place[1] -= rng.uniform(0.0, 0.014) * np.clip((place[0] - 0.66) / 0.24, 0, 1)
+    dot = place + 0.0016 * rng.uniform(0.6, 1.3) * np.array([(-1, 0), (0, -1), (1, 0), (0, 1)])
+    tone = rgb(str(rng.choice(["ffd08a", "ffe3b5", "f6b36b"])))
+    lay(target, tone, dot * width)
+    tail = np.array([(place[0], 0.328), (place[0], 0.328 + rng.uniform(0.006, 0.03))])
+    dabs = np.vstack([tail - np.array([0.0012, 0]), tail[::-1] + np.array([0.0012, 0])])
+    lay(target, tone, dabs * width, soft_px=width * 0.001, strength=0.4)
 
 
 def _reflections(
@@ -150,11 +113,11 @@ def _reflections(
     wake *= smoothstep(0.08, 0.30, x) * (1 - smoothstep(0.645, 0.665, x))
     target = blend(target, rgb("e6c9b4"), (wake * smoothstep(-0.8, 0.8, ripple)).astype(np.float32))
     for lamp in lamps:
-        target = _trail(target, lamp, rng)
+        _lay_trail(target, lamp, rng)
     return target
 
 
-def _trail(target: Image, lamp: Light, rng: np.random.Generator) -> Image:
+def _lay_trail(target: Image, lamp: Light, rng: np.random.Generator) -> None:
     """Short level dabs under a lamp, wider apart and fainter toward the viewer."""
     width = target.shape[1]
     y = WATERLINE + 0.30 * (WATERLINE - lamp.y) + rng.uniform(0, 0.006)
@@ -163,20 +126,13 @@ def _trail(target: Image, lamp: Light, rng: np.random.Generator) -> Image:
     while y < end:
         near = (y - WATERLINE) / 0.2
         half = lamp.w * (0.9 + 1.6 * near) * rng.uniform(0.6, 1.4)
-        middle = lamp.x + rng.normal(0, 0.0016 + 0.005 * near)
         tall = 0.0011 + 0.0022 * near
-        dab = np.array(
-            [(middle - half, y), (middle, y - tall), (middle + half, y), (middle, y + tall)]
-        )
-        box = dab * width
-        left, top = np.maximum(box.min(0).astype(int) - 4, 0)
-        right, bottom = box.max(0).astype(int) + 5
-        patch = target[top:bottom, left:right]
-        mask = filled(patch.shape[:2], box - (left, top), soft_px=max(0.6, width * 0.0005))
+        place = (lamp.x + rng.normal(0, 0.0016 + 0.005 * near), y)
+        dab = np.array([(-half, 0), (0, -tall), (half, 0), (0, tall)]) + place
         fade = (1 - (y - end + reach) / reach) ** 0.6
-        target[top:bottom, left:right] = blend(patch, rgb(lamp.colour), mask * fade * 0.95)
+        soft = max(0.6, width * 0.0005)
+        lay(target, rgb(lamp.colour), dab * width, soft_px=soft, strength=fade * 0.95)
         y += (0.0042 + 0.011 * near) * rng.uniform(0.7, 1.5)
-    return target
 
 
 def _direction(x: Field, y: Field, rng: np.random.Generator) -> Field:
@@ -197,19 +153,75 @@ def _painted(
     layer = PaintLayer(ground)
     unit = width / 2400
     far = np.exp(-(((y - HORIZON) / 0.022) ** 2)).astype(np.float32)
-    fine, finest = (detail(target, wide * unit, full_at=limit) for wide, limit in ((24, 16), (9, 9)))
+    fine, finest = (
+        detail(target, wide * unit, full_at=limit) for wide, limit in ((24, 16), (9, 9))
+    )
     fine, finest = np.maximum(fine, 0.3 * far), smoothstep(0.25, 0.9, finest)
     passes = (
-        (Brush(50 * unit, 230 * unit, hair_px=3.8 * unit, tone_spread=2.6, hue_spread=4.0,
-               stop_at=18), None),
-        (Brush(30 * unit, 140 * unit, hair_px=3.2 * unit, tone_spread=3.2, hue_spread=5.0,
-               stop_at=13, spacing=0.85), np.full(x.shape, 0.45, np.float32)),
-        (Brush(17 * unit, 80 * unit, hair_px=2.8 * unit, tone_spread=3.0, hue_spread=4.5,
-               stop_at=10, spacing=0.8), np.clip(0.05 + fine, 0, 1)),
-        (Brush(9 * unit, 36 * unit, hair_px=2.1 * unit, tone_spread=2.0, hue_spread=3.0,
-               stop_at=9, spacing=0.7, wet=0.05, body=0.9), fine * 0.9),
-        (Brush(5 * unit, 16 * unit, hair_px=1.6 * unit, tone_spread=1.0, hue_spread=1.5,
-               stop_at=8, spacing=0.6, wet=0.0, body=0.9, streak=1.2), finest),
+        (
+            Brush(
+                50 * unit,
+                230 * unit,
+                hair_px=3.8 * unit,
+                tone_spread=2.6,
+                hue_spread=4.0,
+                stop_at=18,
+            ),
+            None,
+        ),
+        (
+            Brush(
+                30 * unit,
+                140 * unit,
+                hair_px=3.2 * unit,
+                tone_spread=3.2,
+                hue_spread=5.0,
+                stop_at=13,
+                spacing=0.85,
+            ),
+            np.full(x.shape, 0.45, np.float32),
+        ),
+        (
+            Brush(
+                17 * unit,
+                80 * unit,
+                hair_px=2.8 * unit,
+                tone_spread=3.0,
+                hue_spread=4.5,
+                stop_at=10,
+                spacing=0.8,
+            ),
+            np.clip(0.05 + fine, 0, 1),
+        ),
+        (
+            Brush(
+                9 * unit,
+                36 * unit,
+                hair_px=2.1 * unit,
+                tone_spread=2.0,
+                hue_spread=3.0,
+                stop_at=9,
+                spacing=0.7,
+                wet=0.05,
+                body=0.9,
+            ),
+            fine * 0.9,
+        ),
+        (
+            Brush(
+                5 * unit,
+                16 * unit,
+                hair_px=1.6 * unit,
+                tone_spread=1.0,
+                hue_spread=1.5,
+                stop_at=8,
+                spacing=0.6,
+                wet=0.0,
+                body=0.9,
+                streak=1.2,
+            ),
+            finest,
+        ),
     )
     for brush, where in passes:
         cover(layer, target, angle, brush, rng, where=where)

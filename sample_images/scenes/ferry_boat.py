@@ -4,11 +4,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-import cv2
 import numpy as np
 
-from sample_images.materials.curves import Points, drawn, filled, ribbon, spline
-from sample_images.materials.pigment import Image, blend, rgb
+from sample_images.materials.curves import Points, filled, patch, ribbon, spline
+from sample_images.materials.pigment import Image, blend, lay, lay_line, rgb, softened
 
 WATERLINE = 0.372
 
@@ -79,34 +78,38 @@ def lights(rng: np.random.Generator) -> list[Light]:
     return row
 
 
-def paint_boat(picture: Image, rng: np.random.Generator) -> tuple[Image, list[Light]]:
-    """The ferry laid on the target, lamps and glow last."""
+def paint_boat(picture: Image, rng: np.random.Generator) -> list[Light]:
+    """Lay the ferry on the target in place, lamps and glow last, and return the lamps."""
     width = picture.shape[1]
-    shape = picture.shape[:2]
-    hull = filled(shape, hull_outline() * width)
-    y = np.mgrid[0 : shape[0], 0 : shape[1]][0].astype(np.float32) / width
-    shade = np.clip((y - 0.335) / (WATERLINE - 0.335), 0, 1)[..., None]
-    x = np.mgrid[0 : shape[0], 0 : shape[1]][1].astype(np.float32) / width
+    y, x = (
+        axis.astype(np.float32) / width
+        for axis in np.mgrid[0 : picture.shape[0], 0 : picture.shape[1]]
+    )
     dusk = np.clip((x - 0.30) / 0.30, 0, 1)[..., None]
     for outline, colour in house_outlines():
         tint = rgb(colour) * (1.14 - 0.30 * dusk) + (0.05, 0.01, -0.04) * (1 - dusk)
-        picture = blend(picture, tint.astype(np.float32), filled(shape, outline * width))
-    picture = blend(picture, rgb("27304a") * (1 - shade) + rgb("12182b") * shade, hull)
-    sheer = np.vstack([HULL, HULL[::-1] + (0, 0.0042)])
-    picture = blend(picture, rgb("d9cfc8"), filled(shape, sheer * width))
-    boot = np.array(
-        [(0.2885, 0.366), (0.6385, 0.366), (0.636, WATERLINE), (0.292, WATERLINE)]
-    )
-    picture = blend(picture, rgb("5e2f35"), filled(shape, boot * width))
-    picture = _lifeboats(picture)
-    picture = _rigging(picture)
+        _lay_shaded(picture, tint.astype(np.float32), outline * width)
+    shade = np.clip((y - 0.335) / (WATERLINE - 0.335), 0, 1)[..., None]
+    hull = rgb("27304a") * (1 - shade) + rgb("12182b") * shade
+    _lay_shaded(picture, hull, hull_outline() * width)
+    lay(picture, rgb("d9cfc8"), np.vstack([HULL, HULL[::-1] + np.array([0, 0.0042])]) * width)
+    boot = np.array([(0.2885, 0.366), (0.6385, 0.366), (0.636, WATERLINE), (0.292, WATERLINE)])
+    lay(picture, rgb("5e2f35"), boot * width)
+    _lay_lifeboats(picture)
+    _lay_rigging(picture)
     lamps = lights(rng)
-    return _lit(picture, lamps), lamps
+    _light_up(picture, lamps)
+    return lamps
 
 
-def _rigging(picture: Image) -> Image:
+def _lay_shaded(picture: Image, colours: Image, outline: Points) -> None:
+    part, local = patch(picture.shape, outline, 2)
+    below = picture[part]
+    picture[part] = blend(below, colours[part], filled(below.shape[:2], local))
+
+
+def _lay_rigging(picture: Image) -> None:
     width = picture.shape[1]
-    shape = picture.shape[:2]
     thick = max(1, round(width * 0.0016))
     for line in (
         [(0.5065, 0.263), (0.5065, 0.203)],
@@ -114,117 +117,95 @@ def _rigging(picture: Image) -> Image:
         [(0.337, 0.287), (0.337, 0.262)],
         [(0.6575, 0.324), (0.6575, 0.314)],
     ):
-        picture = blend(picture, rgb("2c2c42"), drawn(shape, np.array(line) * width, thick))
-    thin = max(1, thick // 2)
+        lay_line(picture, rgb("2c2c42"), np.array(line) * width, thick)
     for line in ([(0.5065, 0.207), (0.6575, 0.316)], [(0.5065, 0.207), (0.337, 0.264)]):
-        mask = drawn(shape, np.array(line) * width, thin) * 0.55
-        picture = blend(picture, rgb("3a3950"), mask)
-    return picture
+        stay = np.array(line) * width
+        lay_line(picture, rgb("3a3950"), stay, max(1, thick // 2), strength=0.55)
 
 
-def _lifeboats(picture: Image) -> Image:
+def _lay_lifeboats(picture: Image) -> None:
     width = picture.shape[1]
-    shape = picture.shape[:2]
     for x in (0.345, 0.446):
-        boat = spline(
-            [(x - 0.013, 0.279), (x, 0.2775), (x + 0.013, 0.279), (x + 0.009, 0.2855),
-             (x - 0.009, 0.2855)],
-            closed=True,
-        )
-        picture = blend(picture, rgb("c9905f"), filled(shape, boat * width))
+        keel = [(x + 0.009, 0.2855), (x - 0.009, 0.2855)]
+        boat = spline([(x - 0.013, 0.279), (x, 0.2775), (x + 0.013, 0.279), *keel], closed=True)
+        lay(picture, rgb("c9905f"), boat * width)
         rim = np.array([(x - 0.013, 0.2795), (x + 0.013, 0.2795)])
-        line = drawn(shape, rim * width, max(1, round(width * 0.0012)))
-        picture = blend(picture, rgb("f0dcc0"), line)
-    return picture
+        lay_line(picture, rgb("f0dcc0"), rim * width, max(1, round(width * 0.0012)))
 
 
-def _lit(picture: Image, lamps: list[Light]) -> Image:
+def _light_up(picture: Image, lamps: list[Light]) -> None:
+    """Windows and lamps, then the halo that they throw into the damp air."""
     width = picture.shape[1]
-    shape = picture.shape[:2]
-    glow = np.zeros((*shape, 3), np.float32)
+    glow = np.zeros(picture.shape, np.float32)
     for lamp in lamps:
-        box = np.array(
-            [
-                (lamp.x - lamp.w, lamp.y - lamp.h),
-                (lamp.x + lamp.w, lamp.y - lamp.h),
-                (lamp.x + lamp.w, lamp.y + lamp.h),
-                (lamp.x - lamp.w, lamp.y + lamp.h),
-            ]
-        )
-        mask = filled(shape, box * width)
-        picture = blend(picture, rgb(lamp.colour), mask)
-        glow = np.maximum(glow, mask[..., None] * rgb(lamp.colour))
-    halo = 1.6 * cv2.GaussianBlur(glow, (0, 0), width * 0.005)
-    halo += 0.9 * cv2.GaussianBlur(glow, (0, 0), width * 0.018)
-    return 1 - (1 - picture) * (1 - np.clip(halo * 0.36, 0, 0.8))
+        corners = np.array([(-1, -1), (1, -1), (1, 1), (-1, 1)]) * (lamp.w, lamp.h)
+        box = (corners + np.array([lamp.x, lamp.y])) * width
+        lay(picture, rgb(lamp.colour), box)
+        lay(glow, rgb(lamp.colour), box)
+    halo = 1.6 * softened(glow, width * 0.005) + 0.9 * softened(glow, width * 0.018)
+    picture[:] = 1 - (1 - picture) * (1 - np.clip(halo * 0.36, 0, 0.8))
 
 
-def paint_buoy(picture: Image) -> Image:
+def paint_buoy(picture: Image) -> None:
     """One small red buoy, its lean and its broken reflection."""
     width = picture.shape[1]
-    shape = picture.shape[:2]
     x, y = 0.782, 0.560
-    body = spline(
+    rise = np.array(
         [
-            (x - 0.0125, y),
-            (x - 0.0085, y - 0.017),
-            (x - 0.0015, y - 0.034),
-            (x + 0.0050, y - 0.0335),
-            (x + 0.0085, y - 0.016),
-            (x + 0.0120, y),
-            (x + 0.000, y + 0.004),
-        ],
-        closed=True,
+            (-0.0125, 0),
+            (-0.0085, -0.017),
+            (-0.0015, -0.034),
+            (0.0050, -0.0335),
+            (0.0085, -0.016),
+            (0.0120, 0),
+            (0, 0.004),
+        ]
     )
-    shadow = np.vstack([body[(body[:, 0] > x + 0.001)], [(x + 0.002, y + 0.003)]])
-    for dy, stretch, strength in ((0.014, 0.010, 0.85), (0.030, 0.007, 0.7), (0.047, 0.004, 0.5)):
-        dab = spline(
-            [(x - stretch, y + dy), (x, y + dy - 0.005), (x + stretch, y + dy), (x, y + dy + 0.005)],
-            closed=True,
-        )
-        picture = blend(picture, rgb("a52a26"), filled(shape, dab * width) * strength)
+    body = spline(rise + np.array([x, y]), closed=True)
+    for dy, half, strength in ((0.014, 0.010, 0.85), (0.030, 0.007, 0.7), (0.047, 0.004, 0.5)):
+        dab = spline(_diamond(half, 0.005) + np.array([x, y + dy]), closed=True)
+        lay(picture, rgb("a52a26"), dab * width, strength=strength)
     foam = spline([(x - 0.019, y + 0.003), (x, y + 0.007), (x + 0.020, y + 0.002)])
-    picture = blend(picture, rgb("cfc0c4"), drawn(shape, foam * width, max(1, round(width * 0.002))))
-    picture = blend(picture, rgb("d8331f"), filled(shape, body * width))
-    picture = blend(picture, rgb("8f1f22"), filled(shape, shadow * width, soft_px=width * 0.001))
+    lay_line(picture, rgb("cfc0c4"), foam * width, max(1, round(width * 0.002)))
+    lay(picture, rgb("d8331f"), body * width)
+    shadow = np.vstack([body[body[:, 0] > x + 0.001], [(x + 0.002, y + 0.003)]])
+    lay(picture, rgb("8f1f22"), shadow * width, soft_px=width * 0.001)
     lit = np.array([(x - 0.0075, y - 0.006), (x - 0.0035, y - 0.027), (x - 0.001, y - 0.006)])
-    picture = blend(picture, rgb("f4694a"), filled(shape, lit * width, soft_px=width * 0.0008))
+    lay(picture, rgb("f4694a"), lit * width, soft_px=width * 0.0008)
     mast = np.array([(x + 0.0018, y - 0.033), (x + 0.0026, y - 0.047)])
-    picture = blend(picture, rgb("2b2538"), drawn(shape, mast * width, max(1, round(width * 0.0018))))
-    lamp = np.array([(x + 0.0026, y - 0.048)])[0]
-    spot = spline(lamp + 0.0028 * np.array([(-1, 0), (0, -1), (1, 0), (0, 1)]), closed=True)
-    return blend(picture, rgb("ffd9a0"), filled(shape, spot * width))
+    lay_line(picture, rgb("2b2538"), mast * width, max(1, round(width * 0.0018)))
+    lamp = spline(_diamond(0.0028, 0.0028) + np.array([x + 0.0026, y - 0.048]), closed=True)
+    lay(picture, rgb("ffd9a0"), lamp * width)
 
 
-def paint_posts(picture: Image) -> Image:
+def _diamond(half_w: float, half_h: float) -> Points:
+    return np.array([(-half_w, 0), (0, -half_h), (half_w, 0), (0, half_h)])
+
+
+def paint_posts(picture: Image) -> None:
     """Three leaning mooring posts in the near water, dark against the glow."""
-    width = picture.shape[1]
-    shape = picture.shape[:2]
     for x, top, foot, lean, thick in (
         (0.072, 0.432, 0.590, 0.010, 0.0150),
         (0.112, 0.455, 0.604, -0.006, 0.0165),
         (0.163, 0.486, 0.572, 0.004, 0.0125),
     ):
-        axis = np.array([(x + lean, top), (x + lean / 2, (top + foot) / 2), (x, foot)])
-        body = ribbon(axis, np.array([0.85, 1.0, 1.08]) * thick)
-        depth = foot - top
-        wave = np.linspace(0, 1, 22)
-        swing = 0.0035 * np.sin(wave * 38 + x * 90) * (0.4 + wave)
-        mirror = np.stack([x + lean * wave * 0.7 + swing, foot + wave * depth * 0.62], axis=1)
-        shadow = ribbon(mirror, thick * (1.05 - 0.55 * wave))
-        picture = blend(
-            picture, rgb("1a2036"), filled(shape, shadow * width, soft_px=width * 0.0012) * 0.8
+        _paint_post(
+            picture, np.array([(x + lean, top), (x + lean / 2, (top + foot) / 2), (x, foot)]), thick
         )
-        picture = blend(picture, rgb("232032"), filled(shape, body * width))
-        lit = ribbon(axis + (thick * 0.30, 0), np.full(3, thick * 0.3))
-        picture = blend(picture, rgb("8a6058"), filled(shape, lit * width, soft_px=width * 0.001))
-        cap = spline(
-            [(x + lean - thick * 0.5, top), (x + lean, top - 0.0035), (x + lean + thick * 0.5, top),
-             (x + lean, top + 0.0035)],
-            closed=True,
-        )
-        picture = blend(picture, rgb("8c7478"), filled(shape, cap * width))
-        foam = spline([(x - thick, foot + 0.002), (x, foot + 0.005), (x + thick, foot + 0.001)])
-        line = drawn(shape, foam * width, max(1, round(width * 0.0016)))
-        picture = blend(picture, rgb("b7a6b0"), line * 0.9)
-    return picture
+
+
+def _paint_post(picture: Image, axis: Points, thick: float) -> None:
+    width = picture.shape[1]
+    (head_x, top), (x, foot) = axis[0], axis[-1]
+    wave = np.linspace(0, 1, 22)
+    swing = 0.0035 * np.sin(wave * 38 + x * 90) * (0.4 + wave)
+    mirror = np.stack([x + (head_x - x) * wave * 0.7 + swing, foot + wave * (foot - top) * 0.62], 1)
+    shadow = ribbon(mirror, thick * (1.05 - 0.55 * wave))
+    lay(picture, rgb("1a2036"), shadow * width, soft_px=width * 0.0012, strength=0.8)
+    lay(picture, rgb("232032"), ribbon(axis, np.array([0.85, 1.0, 1.08]) * thick) * width)
+    lit = ribbon(axis + np.array([thick * 0.3, 0]), np.full(3, thick * 0.3))
+    lay(picture, rgb("8a6058"), lit * width, soft_px=width * 0.001)
+    cap = spline(_diamond(thick * 0.5, 0.0035) + np.array([head_x, top]), closed=True)
+    lay(picture, rgb("8c7478"), cap * width)
+    foam = spline([(x - thick, foot + 0.002), (x, foot + 0.005), (x + thick, foot + 0.001)])
+    lay_line(picture, rgb("b7a6b0"), foam * width, max(1, round(width * 0.0016)), strength=0.9)

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 import numpy as np
-from numpy.typing import NDArray
 from scipy.ndimage import gaussian_filter1d
 
 from sample_images.materials.brush import Brush, PaintLayer, cover
@@ -26,6 +27,9 @@ from sample_images.scenes.fish_shapes import (
     bubbles,
     scales,
 )
+
+if TYPE_CHECKING:
+    from numpy.typing import NDArray
 
 HEIGHT = 1485 / 2100
 
@@ -53,15 +57,27 @@ class Table:
         self.shape, self.rng = shape, rng
         self.width = shape[1]
         fibre = grain(shape, rng, blur_px=0.8)
-        paper = np.clip(rgb("f1ece0") + 0.008 * fibre[..., None] + 0.02 * (felt[..., None] - 0.5), 0, 1)
+        paper = np.clip(
+            rgb("f1ece0") + 0.008 * fibre[..., None] + 0.02 * (felt[..., None] - 0.5), 0, 1
+        )
         self.sheet = ChalkSheet(paper, felt)
         self.body = np.zeros(shape, np.float32)
 
     def brush(self, width: float, **changes: float) -> Brush:
         """A hog-hair brush `width` picture widths wide."""
         hair = 2.3 * self.width / 2100
-        options = {"hair_px": hair, "wet": 0.10, "streak": 3.4, "tone_spread": 2.6,
-                   "hue_spread": 2.6, "stop_at": 16.0, "wander": 0.10, "spacing": 0.5, "body": 1.5, **changes}
+        options = {
+            "hair_px": hair,
+            "wet": 0.10,
+            "streak": 3.4,
+            "tone_spread": 2.6,
+            "hue_spread": 2.6,
+            "stop_at": 16.0,
+            "wander": 0.10,
+            "spacing": 0.5,
+            "body": 1.5,
+            **changes,
+        }
         return Brush(width * self.width, width * self.width * 4.5, **options)
 
     def fill(self, target: Image, angle: Field, brush: Brush, where: Field, load: float) -> None:
@@ -81,8 +97,9 @@ class Table:
             colours.append(rgb(codes[index % len(codes)]))
         self.sheet.dab(outlines, colours, pressure=0.8)
 
-    def sweep(self, paths: list[Points], width: float, codes: list[str], load: float,
-              **changes: float) -> None:
+    def sweep(
+        self, paths: list[Points], width: float, codes: list[str], load: float, **changes: float
+    ) -> None:
         """One stroke along each path (picture widths), colours taken in turn."""
         layer = PaintLayer(self.sheet.colour)
         for index, path in enumerate(paths):
@@ -114,10 +131,12 @@ def _mask(table: Table, outline: Points, grow: float = 0.0) -> Field:
 def _sea(table: Table) -> None:
     x, y = _grid(table)
     wave = 0.30 * np.cos(2 * np.pi * x * 2.4 + 5 * y) + 0.10 * fractal(
-        table.shape, table.rng, cell=table.width * 0.2, octaves=2)
+        table.shape, table.rng, cell=table.width * 0.2, octaves=2
+    )
     drift = 0.05 * fractal(table.shape, table.rng, cell=table.width * 0.16, octaves=3)
-    target = ramp(y / HEIGHT + drift, [(0.0, "7cc4e6"), (0.35, "3f9fd8"), (0.7, "1f74c0"),
-                                       (1.0, "17529c")])
+    target = ramp(
+        y / HEIGHT + drift, [(0.0, "7cc4e6"), (0.35, "3f9fd8"), (0.7, "1f74c0"), (1.0, "17529c")]
+    )
     away = np.ones(table.shape, np.float32)
     for outline in (BODY, TAIL, FRIEND, STAR, *(fin for fin, _ in FINS)):
         away = np.minimum(away, 1 - _mask(table, outline, 0.012))
@@ -125,26 +144,48 @@ def _sea(table: Table) -> None:
     ragged = 0.006 * fractal(table.shape, table.rng, cell=table.width * 0.1, octaves=3)
     room = away * smoothstep(0.018, 0.024, inset + ragged)
     angle = wave.astype(np.float32)
-    table.fill(target, angle, table.brush(0.052, tone_spread=4.5, hue_spread=5.0, stop_at=26), room * 0.9,
-               0.62)
-    table.fill(target, angle, table.brush(0.034, tone_spread=5.5, hue_spread=5.0), room * 0.42, 0.42)
-    curls = [spline([(u - 0.05, v), (u - 0.02, v - 0.018), (u + 0.015, v + 0.004),
-                     (u + 0.05, v - 0.012)], per_span=10)
-             for u, v in ((0.14, 0.085), (0.33, 0.06), (0.56, 0.085), (0.80, 0.06), (0.92, 0.14),
-                          (0.08, 0.22))]
+    table.fill(
+        target,
+        angle,
+        table.brush(0.052, tone_spread=4.5, hue_spread=5.0, stop_at=26),
+        room * 0.9,
+        0.62,
+    )
+    table.fill(
+        target, angle, table.brush(0.034, tone_spread=5.5, hue_spread=5.0), room * 0.42, 0.42
+    )
+    curls = [
+        spline(
+            [(u - 0.05, v), (u - 0.02, v - 0.018), (u + 0.015, v + 0.004), (u + 0.05, v - 0.012)],
+            per_span=10,
+        )
+        for u, v in (
+            (0.14, 0.085),
+            (0.33, 0.06),
+            (0.56, 0.085),
+            (0.80, 0.06),
+            (0.92, 0.14),
+            (0.08, 0.22),
+        )
+    ]
     table.sweep(curls, 0.013, ["d8eef5", "f5fbfa"], 0.50)
 
 
 def _sea_bed(table: Table) -> None:
     x, _ = _grid(table)
     target = np.broadcast_to(rgb("f0c75a"), (*table.shape, 3)).astype(np.float32)
-    flat = 0.12 * np.sin(9 * x) + 0.1 * fractal(table.shape, table.rng, cell=table.width * 0.1,
-                                              octaves=2)
+    flat = 0.12 * np.sin(9 * x) + 0.1 * fractal(
+        table.shape, table.rng, cell=table.width * 0.1, octaves=2
+    )
     where = _mask(table, SAND)
     table.fill(target, flat.astype(np.float32), table.brush(0.045, tone_spread=4.0), where, 0.62)
-    table.fill(target, flat.astype(np.float32), table.brush(0.022, tone_spread=6), where * 0.35, 0.45)
-    places = [np.array([table.rng.uniform(0.04, 0.96), table.rng.uniform(0.645, 0.685)])
-              for _ in range(80)]
+    table.fill(
+        target, flat.astype(np.float32), table.brush(0.022, tone_spread=6), where * 0.35, 0.45
+    )
+    places = [
+        np.array([table.rng.uniform(0.04, 0.96), table.rng.uniform(0.645, 0.685)])
+        for _ in range(80)
+    ]
     table.blots(places, 0.011, ["d9892b", "b5652a", "fbe7a0", "e2a03d"])
 
 
@@ -155,16 +196,18 @@ def _weed(table: Table) -> None:
         for index in range(8, len(path) - 2, 5):
             sign = 1 if (index // 5) % 2 else -1
             tip = path[index] + np.array([sign * 0.034, -0.024])
-            leaves.append(spline([path[index], (path[index] + tip) / 2 + (0, 0.006), tip],
-                                 per_span=8))
+            leaves.append(
+                spline([path[index], (path[index] + tip) / 2 + (0, 0.006), tip], per_span=8)
+            )
         table.sweep(leaves, thick * 0.8, codes, 0.60, streak=5.0)
 
 
 def _fish(table: Table) -> None:
     x, y = _grid(table)
     lumps = fractal(table.shape, table.rng, cell=table.width * 0.10, octaves=3)
-    body = ramp(y + 0.03 * lumps, [(0.20, "fbd02c"), (0.34, "f8a51f"), (0.50, "f07a1c"),
-                                   (0.60, "e8561d")])
+    body = ramp(
+        y + 0.03 * lumps, [(0.20, "fbd02c"), (0.34, "f8a51f"), (0.50, "f07a1c"), (0.60, "e8561d")]
+    )
     bend = (0.10 * np.sin(8 * x) + 0.9 * (y - 0.36) * (x - 0.40) * 8).astype(np.float32)
     inside = _mask(table, BODY, -0.010)
     table.fill(body, bend, table.brush(0.042, stop_at=40, tone_spread=3.5), inside, 0.66)
@@ -172,14 +215,21 @@ def _fish(table: Table) -> None:
     for outline, turn in ((TAIL, 0.0), *FINS):
         fan = np.full(table.shape, turn, np.float32) + 0.25 * np.sin(20 * y + 11 * x)
         red = ramp(lumps, [(-2, "b81f2c"), (0, "dc2f2f"), (2, "f0533a")])
-        table.fill(red, fan.astype(np.float32), table.brush(0.026, stop_at=60),
-                   _mask(table, outline, -0.006), 0.66)
+        table.fill(
+            red,
+            fan.astype(np.float32),
+            table.brush(0.026, stop_at=60),
+            _mask(table, outline, -0.006),
+            0.66,
+        )
     for path, thick, code in STRIPES:
         table.sweep([path], thick, [code], 0.64, streak=4.5)
-        table.sweep([path + (0.004, 0.003)], thick * 0.6, [code], 0.5, streak=5.0)
+        table.sweep([path + np.array([0.004, 0.003])], thick * 0.6, [code], 0.5, streak=5.0)
     table.sweep(scales(), 0.0075, ["fff0a8", "fde06a"], 0.62)
-    rays = [spline([(0.765, 0.365), (0.83, v * 0.5 + 0.18), (0.895, v)], per_span=12)
-            for v in (0.215, 0.275, 0.345, 0.42, 0.49)]
+    rays = [
+        spline([(0.765, 0.365), (0.83, v * 0.5 + 0.18), (0.895, v)], per_span=12)
+        for v in (0.215, 0.275, 0.345, 0.42, 0.49)
+    ]
     table.sweep(rays, 0.0085, ["f9a13a", "fbc54a"], 0.60)
     table.sweep([GILL], 0.014, ["c9252b"], 0.62)
     _face(table)
@@ -198,8 +248,14 @@ def _face(table: Table) -> None:
     table.blots([np.array([0.256, 0.294])], 0.011, ["ffffff"])
     t = np.linspace(0, 2.04 * np.pi, 60)
     ring = np.stack([0.268 + 0.046 * np.cos(t), 0.300 + 0.048 * np.sin(t)], axis=1)
-    lashes = [np.linspace((0.240 + i * 0.022, 0.262 - 0.006 * (i == 1)),
-                          (0.230 + i * 0.025, 0.238 - 0.006 * (i == 1)), 12) for i in range(3)]
+    lashes = [
+        np.linspace(
+            (0.240 + i * 0.022, 0.262 - 0.006 * (i == 1)),
+            (0.230 + i * 0.025, 0.238 - 0.006 * (i == 1)),
+            12,
+        )
+        for i in range(3)
+    ]
     table.sweep([ring], 0.0085, ["1c2350"], 0.72, tone_spread=1.0)
     table.sweep(lashes, 0.007, ["1c2350"], 0.72, tone_spread=1.0)
     smile = spline([(0.168, 0.404), (0.196, 0.428), (0.232, 0.432), (0.262, 0.412)], per_span=14)
@@ -212,7 +268,9 @@ def _friend(table: Table) -> None:
     target = np.broadcast_to(rgb("f06fa4"), (*table.shape, 3)).astype(np.float32)
     flat = np.full(table.shape, 0.2, np.float32)
     table.fill(target, flat, table.brush(0.020, stop_at=60), _mask(table, FRIEND, -0.004), 0.66)
-    bars = [spline([(u, 0.118), (u + 0.008, 0.148), (u, 0.178)], per_span=8) for u in (0.826, 0.852)]
+    bars = [
+        spline([(u, 0.118), (u + 0.008, 0.148), (u, 0.178)], per_span=8) for u in (0.826, 0.852)
+    ]
     table.sweep(bars, 0.011, ["7a3fa0"], 0.62)
     table.sweep([np.vstack([FRIEND, FRIEND[:3]])], 0.0075, ["1c2350"], 0.70, tone_spread=1.0)
     table.blots([np.array([0.797, 0.139])], 0.012, ["15151c"])
@@ -224,7 +282,9 @@ def _small_things(table: Table) -> None:
     table.fill(target, flat, table.brush(0.014, stop_at=60), _mask(table, STAR), 0.7)
     table.sweep([np.vstack([STAR, STAR[:3]])], 0.0075, ["1c2350"], 0.78, tone_spread=1.0)
     middle = STAR.mean(axis=0)
-    spots = [middle + 0.022 * np.array([np.cos(a), np.sin(a)]) for a in np.arange(5) * 1.2566 - 1.57]
+    spots = [
+        middle + 0.022 * np.array([np.cos(a), np.sin(a)]) for a in np.arange(5) * 1.2566 - 1.57
+    ]
     table.blots([middle, *spots], 0.012, ["fbd02c"])
     rings, lights = bubbles()
     table.sweep(rings, 0.0085, ["f4fbfb", "dff3f7"], 0.62)
@@ -233,6 +293,8 @@ def _small_things(table: Table) -> None:
 
 def _splashes(table: Table) -> None:
     """Drops that fell off the brush on the way."""
-    places = [np.array([table.rng.uniform(0.02, 0.98), table.rng.uniform(0.02, HEIGHT - 0.02)])
-              for _ in range(30)]
+    places = [
+        np.array([table.rng.uniform(0.02, 0.98), table.rng.uniform(0.02, HEIGHT - 0.02)])
+        for _ in range(30)
+    ]
     table.blots(places, 0.0052, ["1f74c0", "dc2f2f", "f8a51f", "3d9a3f", "1c2350"])

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 import cv2
 import numpy as np
-from numpy.typing import NDArray
 
 from sample_images.materials.brush import Brush, detail
 from sample_images.materials.chalk import ChalkSheet
@@ -12,13 +13,23 @@ from sample_images.materials.curves import resampled
 from sample_images.materials.grounds import relief, tooth
 from sample_images.materials.noise import Field, fractal, smoothstep
 from sample_images.materials.pigment import Image, as_u8, blend, ramp, rgb
-from sample_images.scenes.greyhound_body import contour_lines, paint_body, whole_outline_mask
+from sample_images.scenes.greyhound_body import paint_body, whole_outline_mask
+from sample_images.scenes.greyhound_outline import contour_lines
+
+if TYPE_CHECKING:
+    from numpy.typing import NDArray
 
 HEIGHT = 0.75
 FAR_EDGE = 0.235
 STRIPES = [
-    (0.060, "ad654e"), (0.016, "dccfb4"), (0.034, "66797a"), (0.012, "dccfb4"),
-    (0.050, "ad654e"), (0.010, "cfa262"), (0.042, "d6c6a8"), (0.010, "cfa262"),
+    (0.060, "ad654e"),
+    (0.016, "dccfb4"),
+    (0.034, "66797a"),
+    (0.012, "dccfb4"),
+    (0.050, "ad654e"),
+    (0.010, "cfa262"),
+    (0.042, "d6c6a8"),
+    (0.010, "cfa262"),
 ]
 
 
@@ -32,7 +43,7 @@ def paint(width_px: int, seed: int) -> NDArray[np.uint8]:
     room = _cast_shadow(room, dog)
     target, tone = paint_body(room, rng)
     angle = np.where(dog > 0.5, _coat_direction(tone, x, y), weave_angle).astype(np.float32)
-    sheet = _drawn(target, angle, dog, x, y, rng)
+    sheet = _drawn(target, angle, dog, x, y, rng=rng)
     return as_u8(sheet)
 
 
@@ -58,8 +69,10 @@ def _room(x: Field, y: Field, rng: np.random.Generator) -> tuple[Image, Field]:
     light = 1.0 - 0.40 * smoothstep(0.2, 1.0, x) - 0.10 * smoothstep(0.5, 0.75, y)
     rug = stripes * light[..., None]
     fringe = (np.abs(a + wave) < 0.60) & (np.abs(b) < 0.345) & ~on_rug
-    threads = (np.sin(a * 420 + 3 * fractal(x.shape, rng, cell=x.shape[1] * 0.01)) > -0.2)
-    room = blend(room, rgb("e2d5bb") * light[..., None], (fringe & threads).astype(np.float32) * 0.9)
+    threads = np.sin(a * 420 + 3 * fractal(x.shape, rng, cell=x.shape[1] * 0.01)) > -0.2
+    room = blend(
+        room, rgb("e2d5bb") * light[..., None], (fringe & threads).astype(np.float32) * 0.9
+    )
     edge = cv2.GaussianBlur(on_rug.astype(np.float32), (0, 0), x.shape[1] * 0.006)
     room = room * (1 - 0.35 * edge[..., None] * (1 - on_rug[..., None]))
     room = np.where(on_rug[..., None], rug, room).astype(np.float32)
@@ -104,7 +117,7 @@ def _coat_direction(tone: Field, x: Field, y: Field) -> Field:
 
 
 def _drawn(
-    target: Image, angle: Field, dog: Field, x: Field, y: Field, rng: np.random.Generator
+    target: Image, angle: Field, dog: Field, x: Field, y: Field, *, rng: np.random.Generator
 ) -> Image:
     shape = x.shape
     width = shape[1]
@@ -113,23 +126,65 @@ def _drawn(
     grain += 0.4 * tooth(shape, rng, pitch_px=max(0.8, 1.0 * unit))
     grain = np.clip(0.5 + 1.3 * (grain - 0.5), 0, 1).astype(np.float32)
     fleck = fractal(shape, rng, cell=max(2.0, 5 * unit), octaves=2)
-    paper = np.clip(rgb("b9a78d") + 0.012 * fleck[..., None] + 0.02 * (grain[..., None] - 0.5), 0, 1)
+    paper = np.clip(
+        rgb("b9a78d") + 0.012 * fleck[..., None] + 0.02 * (grain[..., None] - 0.5), 0, 1
+    )
     sheet = ChalkSheet(paper, grain)
     margin = _worked_area(x, y, rng)
     soft = cv2.GaussianBlur(target, (0, 0), 9 * unit)
     sheet.smudge(soft, margin * (0.42 + 0.30 * dog))
-    broad = Brush(34 * unit, 190 * unit, hair_px=3.0 * unit, spacing=0.8, tone_spread=2.6,
-                  hue_spread=3.2, streak=3.0, stop_at=15, wet=0.0, wander=0.10)
+    broad = Brush(
+        34 * unit,
+        190 * unit,
+        hair_px=3.0 * unit,
+        spacing=0.8,
+        tone_spread=2.6,
+        hue_spread=3.2,
+        streak=3.0,
+        stop_at=15,
+        wet=0.0,
+        wander=0.10,
+    )
     sheet.hatch(target, angle, broad, rng, pressure=0.36, where=margin * (0.85 - 0.35 * dog))
-    middle = Brush(17 * unit, 110 * unit, hair_px=2.4 * unit, spacing=0.9, tone_spread=2.6,
-                   hue_spread=3.4, streak=2.6, stop_at=10, wet=0.0, wander=0.10)
+    middle = Brush(
+        17 * unit,
+        110 * unit,
+        hair_px=2.4 * unit,
+        spacing=0.9,
+        tone_spread=2.6,
+        hue_spread=3.4,
+        streak=2.6,
+        stop_at=10,
+        wet=0.0,
+        wander=0.10,
+    )
     sheet.hatch(target, angle, middle, rng, pressure=0.40, where=margin * (0.42 + 0.5 * dog))
     near_dog = cv2.GaussianBlur(dog, (0, 0), 14 * unit)
-    fine = Brush(7.5 * unit, 60 * unit, hair_px=1.9 * unit, spacing=1.15, tone_spread=2.4,
-                 hue_spread=2.6, streak=2.0, stop_at=7, wet=0.0, wander=0.08)
+    fine = Brush(
+        7.5 * unit,
+        60 * unit,
+        hair_px=1.9 * unit,
+        spacing=1.15,
+        tone_spread=2.4,
+        hue_spread=2.6,
+        streak=2.0,
+        stop_at=7,
+        wet=0.0,
+        wander=0.08,
+    )
     sheet.hatch(target, angle, fine, rng, pressure=0.46, where=np.clip(near_dog * 0.95, 0, 1))
-    small = Brush(4 * unit, 26 * unit, hair_px=1.5 * unit, spacing=1.0, tone_spread=1.0,
-                  hue_spread=1.2, streak=1.2, stop_at=6, wet=0.0, wander=0.05)
+    small = Brush(
+        4 * unit,
+        26 * unit,
+        hair_px=1.5 * unit,
+        spacing=1.0,
+        tone_spread=1.0,
+        hue_spread=1.2,
+        streak=1.2,
+        stop_at=6,
+        wet=0.0,
+        wander=0.05,
+    )
     features = smoothstep(0.35, 1.0, detail(target, 9 * unit, full_at=12)) * (dog > 0.5)
     sheet.hatch(target, angle, small, rng, pressure=0.55, where=features)
     _restate(sheet, width, rng)

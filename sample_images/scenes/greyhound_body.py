@@ -2,96 +2,22 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
 import cv2
 import numpy as np
-from numpy.typing import NDArray
 
-from sample_images.materials.curves import Points, drawn, filled, resampled, ribbon, spline
+from sample_images.materials.curves import Points, drawn, filled, ribbon, spline
 from sample_images.materials.form import inflated, lit
 from sample_images.materials.noise import Field, fractal, smoothstep
 from sample_images.materials.pigment import Image, blend, ramp, rgb
+from sample_images.scenes.greyhound_outline import PARTS, closed
+
+if TYPE_CHECKING:
+    from numpy.typing import NDArray
 
 KEY = (-0.55, -0.75, 0.55)
 
-
-@dataclass(frozen=True, slots=True)
-class Part:
-    """One rounded part: outline in picture widths, its flatness, a tone shift, and its edge.
-
-    `melt` is how softly the part runs into the body behind it, in picture widths.
-    """
-
-    outline: Points
-    flatten: float = 0.55
-    tone: float = 0.0
-    melt: float = 0.0012
-
-
-def _closed(*points: tuple[float, float]) -> Points:
-    return spline(points, closed=True, per_span=14)
-
-
-def _limb(points: list[tuple[float, float]], widths: list[float]) -> Points:
-    axis = resampled(spline(points, per_span=20), 60)
-    breadth = np.interp(np.linspace(0, 1, 60), np.linspace(0, 1, len(widths)), widths)
-    breadth[0] *= 0.55
-    breadth[-1] *= 0.55
-    return ribbon(axis, breadth)
-
-
-BODY = _closed(
-    (0.395, 0.352), (0.435, 0.342), (0.490, 0.350), (0.550, 0.337), (0.620, 0.321),
-    (0.690, 0.333), (0.748, 0.372), (0.785, 0.428), (0.796, 0.488), (0.770, 0.545),
-    (0.690, 0.565), (0.600, 0.548), (0.520, 0.556), (0.440, 0.566), (0.375, 0.553),
-    (0.338, 0.510), (0.332, 0.450), (0.352, 0.390),
-)
-NECK = _closed(
-    (0.440, 0.346), (0.385, 0.350), (0.325, 0.370), (0.278, 0.402), (0.240, 0.424),
-    (0.240, 0.470), (0.266, 0.502), (0.310, 0.512), (0.360, 0.520), (0.410, 0.480),
-    (0.445, 0.410),
-)
-SHOULDER = _closed(
-    (0.440, 0.362), (0.398, 0.385), (0.362, 0.440), (0.350, 0.500), (0.368, 0.548),
-    (0.410, 0.570), (0.448, 0.545), (0.470, 0.470), (0.470, 0.390),
-)
-THIGH = _closed(
-    (0.655, 0.372), (0.617, 0.412), (0.580, 0.460), (0.556, 0.505), (0.560, 0.538),
-    (0.600, 0.556), (0.670, 0.562), (0.735, 0.572), (0.780, 0.548), (0.797, 0.492),
-    (0.782, 0.430), (0.735, 0.376), (0.695, 0.360),
-)
-HEAD = _closed(
-    (0.262, 0.412), (0.238, 0.403), (0.212, 0.410), (0.188, 0.429), (0.150, 0.449),
-    (0.116, 0.466), (0.094, 0.477), (0.085, 0.489), (0.091, 0.502), (0.118, 0.512),
-    (0.160, 0.515), (0.205, 0.519), (0.245, 0.516), (0.276, 0.496), (0.286, 0.450),
-)
-EAR = _closed(
-    (0.247, 0.412), (0.268, 0.404), (0.296, 0.416), (0.318, 0.443), (0.322, 0.463),
-    (0.303, 0.460), (0.285, 0.449), (0.262, 0.446), (0.246, 0.432),
-)
-FAR_LEG = _limb([(0.365, 0.535), (0.26, 0.532), (0.165, 0.530), (0.128, 0.534)],
-                [0.036, 0.031, 0.026, 0.027, 0.022])
-NEAR_LEG = _limb([(0.432, 0.556), (0.36, 0.566), (0.26, 0.560), (0.175, 0.552), (0.118, 0.556)],
-                 [0.052, 0.044, 0.034, 0.029, 0.031, 0.026])
-HIND_FOOT = _limb([(0.762, 0.567), (0.70, 0.585), (0.63, 0.592), (0.572, 0.594), (0.540, 0.598)],
-                  [0.040, 0.031, 0.026, 0.029, 0.023])
-TAIL = _limb([(0.787, 0.500), (0.826, 0.545), (0.832, 0.592), (0.790, 0.628), (0.715, 0.638),
-              (0.640, 0.630), (0.585, 0.640)],
-             [0.034, 0.027, 0.021, 0.017, 0.013, 0.010, 0.007])
-
-PARTS = (
-    Part(FAR_LEG, 0.5, -0.18),
-    Part(BODY, 0.62),
-    Part(TAIL, 0.5, -0.02),
-    Part(NECK, 0.55, 0.0, 0.016),
-    Part(SHOULDER, 0.40, 0.0, 0.018),
-    Part(THIGH, 0.50, 0.02, 0.008),
-    Part(HIND_FOOT, 0.6, 0.02),
-    Part(NEAR_LEG, 0.55, 0.05, 0.0025),
-    Part(HEAD, 0.6, 0.03),
-    Part(EAR, 0.5, -0.12),
-)
 
 COAT = [
     (0.00, "2e2834"),
@@ -148,10 +74,14 @@ def _anatomy(tone: Field, rng: np.random.Generator) -> Field:
     shape = tone.shape
     width = shape[1]
     strokes = [
-        *(([(x, 0.372), (x + 0.016, 0.43), (x + 0.006, 0.50)], -0.055, 0.0045)
-          for x in (0.484, 0.505, 0.526, 0.546)),
-        *(([(x, 0.376), (x + 0.016, 0.43), (x + 0.007, 0.49)], 0.05, 0.0045)
-          for x in (0.494, 0.515, 0.536)),
+        *(
+            ([(x, 0.372), (x + 0.016, 0.43), (x + 0.006, 0.50)], -0.055, 0.0045)
+            for x in (0.484, 0.505, 0.526, 0.546)
+        ),
+        *(
+            ([(x, 0.376), (x + 0.016, 0.43), (x + 0.007, 0.49)], 0.05, 0.0045)
+            for x in (0.494, 0.515, 0.536)
+        ),
         ([(0.60, 0.42), (0.575, 0.47), (0.563, 0.51)], 0.10, 0.008),
         ([(0.585, 0.41), (0.553, 0.46), (0.540, 0.52)], -0.16, 0.010),
         ([(0.662, 0.350), (0.69, 0.345), (0.72, 0.365)], 0.12, 0.009),
@@ -171,66 +101,81 @@ def _anatomy(tone: Field, rng: np.random.Generator) -> Field:
 def _markings(coat: Image, tone: Field, shape: tuple[int, int]) -> Image:
     """Pale chest, toes and muzzle blaze; dark mask about the eye; nose; warm ear."""
     width = shape[1]
-    pale = ramp(np.clip(tone + 0.10, 0, 1), [(0.0, "5a5462"), (0.4, "a59ba0"), (0.75, "eee4d6"),
-                                             (1.0, "fffaf0")])
+    pale = ramp(
+        np.clip(tone + 0.10, 0, 1),
+        [(0.0, "5a5462"), (0.4, "a59ba0"), (0.75, "eee4d6"), (1.0, "fffaf0")],
+    )
     spots = (
-        (_closed((0.120, 0.540), (0.104, 0.556), (0.118, 0.575), (0.165, 0.572), (0.172, 0.545)),
-         0.8),
-        (_closed((0.540, 0.582), (0.525, 0.600), (0.545, 0.613), (0.598, 0.608), (0.598, 0.582)),
-         0.8),
-        (_closed((0.325, 0.455), (0.300, 0.500), (0.340, 0.548), (0.372, 0.535), (0.352, 0.480)),
-         0.75),
-        (_closed((0.090, 0.500), (0.130, 0.507), (0.190, 0.512), (0.200, 0.525), (0.100, 0.520)),
-         0.6),
+        (
+            closed((0.120, 0.540), (0.104, 0.556), (0.118, 0.575), (0.165, 0.572), (0.172, 0.545)),
+            0.8,
+        ),
+        (
+            closed((0.540, 0.582), (0.525, 0.600), (0.545, 0.613), (0.598, 0.608), (0.598, 0.582)),
+            0.8,
+        ),
+        (
+            closed((0.325, 0.455), (0.300, 0.500), (0.340, 0.548), (0.372, 0.535), (0.352, 0.480)),
+            0.75,
+        ),
+        (
+            closed((0.090, 0.500), (0.130, 0.507), (0.190, 0.512), (0.200, 0.525), (0.100, 0.520)),
+            0.6,
+        ),
     )
     for outline, strength in spots:
         mask = filled(shape, outline * width, soft_px=width * 0.004)
         coat = blend(coat, pale, mask * strength)
-    rose = filled(shape, _closed((0.262, 0.418), (0.290, 0.424), (0.306, 0.447), (0.280, 0.442))
-                  * width, soft_px=width * 0.003)
+    rose = filled(
+        shape,
+        closed((0.262, 0.418), (0.290, 0.424), (0.306, 0.447), (0.280, 0.442)) * width,
+        soft_px=width * 0.003,
+    )
     coat = blend(coat, rgb("9a6a5c"), rose * 0.6)
     return _face(coat, shape)
 
 
 def _face(coat: Image, shape: tuple[int, int]) -> Image:
     width = shape[1]
-    socket = filled(shape, _closed((0.186, 0.447), (0.200, 0.440), (0.216, 0.447), (0.202, 0.459))
-                    * width, soft_px=width * 0.004)
+    socket = filled(
+        shape,
+        closed((0.186, 0.447), (0.200, 0.440), (0.216, 0.447), (0.202, 0.459)) * width,
+        soft_px=width * 0.004,
+    )
     coat = blend(coat, rgb("6b5650"), socket * 0.55)
     lid = spline([(0.1840, 0.4525), (0.192, 0.4575), (0.203, 0.4562), (0.2135, 0.4480)])
-    coat = blend(coat, rgb("2a2027"), filled(shape, _tapered(lid, 0.0046) * width,
-                                             soft_px=width * 0.0005))
+    coat = blend(
+        coat, rgb("2a2027"), filled(shape, _tapered(lid, 0.0046) * width, soft_px=width * 0.0005)
+    )
     brow = spline([(0.190, 0.4475), (0.199, 0.444), (0.209, 0.4435)])
-    coat = blend(coat, rgb("f0dcc0"), filled(shape, _tapered(brow, 0.003) * width,
-                                             soft_px=width * 0.0012) * 0.55)
-    nose = _closed((0.083, 0.487), (0.090, 0.4765), (0.102, 0.4765), (0.106, 0.486),
-                   (0.100, 0.497), (0.089, 0.499))
+    coat = blend(
+        coat,
+        rgb("f0dcc0"),
+        filled(shape, _tapered(brow, 0.003) * width, soft_px=width * 0.0012) * 0.55,
+    )
+    nose = closed(
+        (0.083, 0.487),
+        (0.090, 0.4765),
+        (0.102, 0.4765),
+        (0.106, 0.486),
+        (0.100, 0.497),
+        (0.089, 0.499),
+    )
     coat = blend(coat, rgb("2b242b"), filled(shape, nose * width, soft_px=width * 0.0008))
-    shine = filled(shape, _closed((0.0895, 0.4815), (0.094, 0.479), (0.0985, 0.4805),
-                                  (0.094, 0.483)) * width, soft_px=width * 0.0006)
+    shine = filled(
+        shape,
+        closed((0.0895, 0.4815), (0.094, 0.479), (0.0985, 0.4805), (0.094, 0.483)) * width,
+        soft_px=width * 0.0006,
+    )
     coat = blend(coat, rgb("a9a3ad"), shine * 0.9)
     mouth = spline([(0.096, 0.5015), (0.115, 0.5035), (0.145, 0.5010), (0.178, 0.4945)])
-    coat = blend(coat, rgb("4a3a3c"), filled(shape, _tapered(mouth, 0.0030) * width,
-                                             soft_px=width * 0.0007) * 0.85)
-    return coat
+    return blend(
+        coat,
+        rgb("4a3a3c"),
+        filled(shape, _tapered(mouth, 0.0030) * width, soft_px=width * 0.0007) * 0.85,
+    )
 
 
 def _tapered(line: Points, thickest: float) -> NDArray[np.float64]:
     along = np.linspace(0, 1, len(line))
     return ribbon(line, thickest * np.sin(np.pi * (0.08 + 0.84 * along)))
-
-
-def contour_lines() -> list[tuple[Points, float]]:
-    """Drawn edges that the artist restates last: line in widths, and its thickness."""
-    lines = [
-        (BODY[6:116], 0.0022), (HEAD[10:118], 0.0020), (EAR[10:100], 0.0022),
-        (NECK[14:60], 0.0018), (THIGH[14:70], 0.0020), (NEAR_LEG[60:118], 0.0022),
-        (HIND_FOOT[60:118], 0.0022), (TAIL[4:58], 0.0016),
-    ]
-    toes = [
-        [(0.112, 0.549), (0.119, 0.556), (0.121, 0.566)],
-        [(0.125, 0.545), (0.134, 0.553), (0.137, 0.565)],
-        [(0.538, 0.590), (0.546, 0.597), (0.548, 0.606)],
-        [(0.551, 0.587), (0.560, 0.595), (0.563, 0.605)],
-    ]
-    return lines + [(spline(toe), 0.0018) for toe in toes]
