@@ -105,6 +105,7 @@ class Errands(QObject):
         session.assign("job_path", given.opened.path)
         self._take_surveyed(given.surveyed)
         session.put_desk(_desk_of(job, session))
+        self._read_soon.start()  # a job without regions changes none, and is read all the same
 
     def find(self) -> None:
         """Read what is in the picture and its regions."""
