@@ -10,6 +10,7 @@ import numpy as np
 from framing_palette.catalogue import Catalogue, Sample
 from framing_palette.design import (
     AgreedSize,
+    Cuttable,
     Design,
     Piece,
     Price,
@@ -23,7 +24,7 @@ from framing_palette.design import (
     weight_of,
     with_measured_art,
 )
-from framing_palette.errors import MeasurementsMissingError, NotAgreedError
+from framing_palette.errors import CuttingError, MeasurementsMissingError, NotAgreedError
 from framing_palette.jobs.jobs import Job, Option
 from framing_palette.papers import (
     MeasuredArt,
@@ -40,7 +41,7 @@ from framing_palette.papers.vocabulary import Vocabulary
 from framing_palette.papers.vocabulary_files import shipped_vocabulary
 from framing_palette.papers.words import characters
 from framing_palette.picture import Picture
-from framing_palette.preview import Easel, render_design
+from framing_palette.preview import Easel, render
 from framing_palette.preview import Options as PreviewOptions
 
 NO_SHOP: Final = Shop()
@@ -165,16 +166,18 @@ def _pictured(
     """Return the contents with every design rendered to fill its panel on the page."""
     lead_box, other_box = panel_sizes(contents, page=page)
     easel = Easel()
-    options = []
+    options: list[ProposalOption] = []
+    notices: dict[str, None] = {}
     for place, (told, option) in enumerate(zip(contents.options, shown, strict=True)):
         width, height = lead_box if place == contents.lead else other_box
         width_px = round(width * PX_PER_MM)
         look = PreviewOptions(margin=WALL_SHARE, height_px=round(width_px * height / width))
-        srgb = render_design(
+        shown_as = render(
             option.design, picture, catalogue, width_px=width_px, options=look, easel=easel
         )
-        options.append(replace(told, srgb=srgb))
-    return replace(contents, options=tuple(options))
+        options.append(replace(told, srgb=shown_as.srgb))
+        notices.update(dict.fromkeys(shown_as.notices))
+    return replace(contents, options=tuple(options), notices=tuple(notices))
 
 
 def _parts(design: Design, samples: Mapping[str, Sample]) -> Iterator[tuple[str, str]]:
@@ -244,6 +247,7 @@ def ticket_contents(
     design = _as_measured(design, measured.agreed)
     cuttable = check_cuttable(design, catalogue, out_of_rabbet=out_of_rabbet)
     weight = weight_of(design, cuttable.sizes)
+    sticks, remarks = _sticks(cuttable)
     return TicketContents(
         number=job.number,
         title=job.title,
@@ -254,9 +258,10 @@ def ticket_contents(
         at=job.changed,
         samples=samples_of(design, catalogue),
         notation=notation or Notation(design.unit),
-        sticks=_sticks(design),
+        sticks=sticks,
         weight=weight,
         note=job.note,
+        remarks=remarks,
     )
 
 
@@ -293,12 +298,16 @@ def samples_of(design: Design, catalogue: Catalogue) -> Mapping[str, Sample]:
     return {code: catalogue[code] for code in design.codes}
 
 
-def _sticks(design: Design) -> StickPlan | None:
-    frame = sizes_of(design).frame
-    if frame is None or design.moulding is None or design.moulding.stick is None:
-        return None
+def _sticks(cuttable: Cuttable) -> tuple[StickPlan | None, tuple[str, ...]]:
+    """Return the rails' sticks, or why they cannot be cut from the moulding's own."""
+    frame, moulding = cuttable.sizes.frame, cuttable.design.moulding
+    if frame is None or moulding is None or moulding.stick is None:
+        return None, ()
     pieces = [Piece(f"{rail.side} rail", rail.long_point.value) for rail in frame.rails]
-    return plan_sticks(pieces, [design.moulding.stick])
+    try:
+        return plan_sticks(pieces, [moulding.stick]), ()
+    except CuttingError as error:
+        return None, (str(error),)
 
 
 def _date(at: datetime) -> str:

@@ -1,5 +1,6 @@
 """The papers of a saved job, written into a folder."""
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path, PurePosixPath
 from tempfile import TemporaryDirectory
@@ -74,8 +75,17 @@ def write_proposal(
     catalogue: Catalogue,
     folder: Path,
     wishes: PaperWishes = PaperWishes(),
+    *,
+    tell: Callable[[str], None] | None = None,
 ) -> Path:
     """Write the proposal of a job and return its path.
+
+    Parameters
+    ----------
+    path
+        The job's file, for messages.
+    tell
+        Hears what had to be assumed for the pictures.
 
     Raises
     ------
@@ -92,6 +102,9 @@ def write_proposal(
         notation=wishes.notation,
         vocabulary=wishes.vocabulary,
     )
+    if tell is not None:
+        for notice in contents.notices:
+            tell(notice)
     content = proposal_pdf(contents, page=wishes.page)
     return write_paper(paper_folder(folder) / PROPOSAL, content)
 

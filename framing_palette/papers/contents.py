@@ -142,6 +142,8 @@ class TicketContents:
         The estimated weight.
     note
         For the workshop.
+    remarks
+        Cautions besides those of the design.
     at
         When the job was last changed.
 
@@ -165,6 +167,7 @@ class TicketContents:
     sticks: StickPlan | None = None
     weight: Weight | None = None
     note: str = ""
+    remarks: tuple[str, ...] = ()
 
     def __post_init__(self) -> None:
         windows = self.design.windows
@@ -189,7 +192,7 @@ class TicketContents:
     @property
     def cautions(self) -> tuple[str, ...]:
         """What the workshop must mind, the measuring first."""
-        told = tuple(caution.sentence for caution in self.cuttable.cautions)
+        told = (*(caution.sentence for caution in self.cuttable.cautions), *self.remarks)
         if not self.is_measured_for_all:
             return told
         count = len(self.design.windows)
@@ -260,6 +263,8 @@ class ProposalContents:
         Sentences on care and conservation.
     validity
         How long it holds, in words.
+    notices
+        What had to be assumed for the pictures; for the designer, not printed.
     """
 
     number: str
@@ -273,3 +278,4 @@ class ProposalContents:
     art: str = ""
     care: tuple[str, ...] = ()
     validity: str = ""
+    notices: tuple[str, ...] = ()

@@ -1,6 +1,7 @@
 """Pages as a PDF: fonts embedded, text selectable, the same bytes for the same pages."""
 
 from collections.abc import Sequence
+from datetime import datetime
 from io import BytesIO
 from typing import TYPE_CHECKING, Any
 
@@ -23,8 +24,10 @@ if TYPE_CHECKING:
     from reportlab.pdfgen.canvas import Canvas
 
 
-def pdf_bytes(pages: Sequence[Drawing], *, title: str, author: str, subject: str) -> bytes:
-    """Return a PDF with one page for each drawing."""
+def pdf_bytes(
+    pages: Sequence[Drawing], *, title: str, author: str, subject: str, at: datetime
+) -> bytes:
+    """Return a PDF with one page for each drawing, dated ``at`` and never by the clock."""
     from reportlab import rl_config
     from reportlab.pdfgen.canvas import Canvas
 
@@ -43,6 +46,8 @@ def pdf_bytes(pages: Sequence[Drawing], *, title: str, author: str, subject: str
     canvas.setSubject(subject)
     canvas.setCreator("Framing Palette")
     canvas.setProducer("Framing Palette")
+    zone = f"{at:%z}" or "+0000"
+    canvas.setDateFormatter(lambda *_clock: f"D:{at:%Y%m%d%H%M%S}{zone[:3]}'{zone[3:5]}'")
     for page in pages:
         canvas.setPageSize((page.width / MM_PER_PT, page.height / MM_PER_PT))
         for shape in page.shapes:

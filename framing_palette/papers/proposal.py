@@ -61,6 +61,7 @@ def proposal_pdf(contents: ProposalContents, *, page: PageName = "A4") -> bytes:
         title=f"Proposal {contents.number}: {contents.title}",
         author=contents.shop.name,
         subject=f"Framing proposal for {contents.title}",
+        at=contents.at,
     )
 
 

@@ -54,6 +54,7 @@ def ticket_pdf(contents: TicketContents, *, page: PageName = "A4") -> bytes:
         title=f"Ticket {contents.number}: {contents.title}",
         author=contents.shop.name,
         subject=f"Workshop ticket for {contents.title}",
+        at=contents.at,
     )
 
 

@@ -129,6 +129,7 @@ def test_the_document_names_the_job_and_its_language():
     reader = PdfReader(BytesIO(ticket_pdf(ticket_of(plain()))))
     assert reader.metadata.title == "Ticket 2026-0147: Ferry at dusk"
     assert reader.trailer["/Root"]["/Lang"] == "en"
+    assert reader.metadata.creation_date == NOON
 
 
 @pytest.mark.parametrize(("page", "size"), [("A4", (595.3, 841.9)), ("Letter", (612.0, 792.0))])

@@ -81,7 +81,9 @@ def run(arguments: argparse.Namespace) -> None:
     ticket: tuple[Path, ...] = ()
     if arguments.only != "ticket":
         with progress("Setting the proposal"):
-            proposal = write_proposal(packed, arguments.job, catalogue, arguments.out, wishes)
+            proposal = write_proposal(
+                packed, arguments.job, catalogue, arguments.out, wishes, tell=tell
+            )
         tell(f"Written: {proposal}")
     if arguments.only != "proposal":
         with progress("Setting the ticket"):
