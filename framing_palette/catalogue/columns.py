@@ -46,7 +46,8 @@ class CatalogueColumns:
         JSON lines of the samples without their colours, one after another, as bytes; shape (n+1,)
         where each begins.
     codes, code_start, words, word_start
-        Likewise the codes, and the lower-case words that a text search looks in.
+        Likewise the codes, and the lower-case words that a text search looks in, each sample's
+        ended by a line break so that no word runs into the next sample.
     lab, share, colour_start
         Shapes (k, 3), (k,) and (n+1,): the colours of sample i are those from colour_start[i] to
         colour_start[i+1].
@@ -179,7 +180,7 @@ def columns_from(samples: Sequence[Sample]) -> CatalogueColumns:
         [record_text(record_of(sample, with_colours=False)) for sample in samples]
     )
     codes, code_start = _joined([sample.code for sample in samples])
-    words, word_start = _joined([search_words(sample) for sample in samples])
+    words, word_start = _joined([f"{search_words(sample)}\n" for sample in samples])
     return CatalogueColumns(
         records=records,
         record_start=record_start,

@@ -127,10 +127,11 @@ def _having(columns: CatalogueColumns, word: str) -> BoolArray:
     for step, letter in enumerate(letters[1:], 1):
         at = at[columns.words[at + step] == letter]
     has = np.zeros(len(columns), dtype=np.bool_)
-    owner = np.searchsorted(columns.word_start, at, side="right") - 1
-    # A hit across the border of two samples belongs to neither.
-    whole = at + len(letters) <= columns.word_start[owner + 1]
-    has[owner[whole]] = True
+    if len(at) > len(columns):  # many hits: one pass over the words beats finding each one's owner
+        hit = np.zeros(len(columns.words), dtype=np.bool_)
+        hit[at] = True
+        return np.asarray(np.logical_or.reduceat(hit, columns.word_start[:-1]))
+    has[np.searchsorted(columns.word_start, at, side="right") - 1] = True
     return has
 
 
