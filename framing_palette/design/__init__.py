@@ -19,7 +19,12 @@ from framing_palette.design.checks import (
     check_cuttable,
     with_measured_art,
 )
-from framing_palette.design.composing import compose, usual_border, usual_reveal
+from framing_palette.design.composing import (
+    compose,
+    usual_border,
+    usual_overlap,
+    usual_reveal,
+)
 from framing_palette.design.day_plans import DayPlan, plan_day
 from framing_palette.design.depth import Depth, depth_of, mouldings_that_fit
 from framing_palette.design.design_files import (
@@ -190,6 +195,7 @@ __all__ = [
     "sizes_of",
     "strip_frames",
     "usual_border",
+    "usual_overlap",
     "usual_reveal",
     "weight_of",
     "weighted",

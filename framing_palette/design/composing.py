@@ -10,6 +10,7 @@ from fractions import Fraction
 from framing_palette.catalogue import Kind, Sample
 from framing_palette.design.designs import Design
 from framing_palette.design.layers import (
+    DEFAULT_ALLOWANCE,
     DEFAULT_HIDDEN_OVERLAP,
     Art,
     Board,
@@ -37,13 +38,28 @@ _BORDERS = (
 _WIDEST_BORDER = Length.inches(Fraction(7, 2))
 
 
-def usual_border(art: Art) -> Length:
-    """Return a usual border for the outermost mat, from the art's width and height together."""
+def usual_border(art: Art, unit: LengthUnit = "in") -> Length:
+    """Return a usual border for the outermost mat, from the art's width and height together.
+
+    A metric shop gets whole 5 mm.
+    """
     united = art.width + art.height
-    return next((border for limit, border in _BORDERS if united <= limit), _WIDEST_BORDER)
+    border = next((border for limit, border in _BORDERS if united <= limit), _WIDEST_BORDER)
+    return _in_steps(border, unit, 5)
 
 
-def usual_reveal(sample: Sample) -> Length:
+def usual_overlap(unit: LengthUnit = "in") -> Length:
+    """Return how much of the art is hidden on each side at first: 1/8 in (J. C. Kelly, 1998)."""
+    return _in_steps(Length.inches(Fraction(1, 8)), unit, 1)
+
+
+def _in_steps(length: Length, unit: LengthUnit, step_mm: int) -> Length:
+    if unit == "in":
+        return length
+    return Length.mm_of(round(length.mm / step_mm) * step_mm)
+
+
+def usual_reveal(sample: Sample, unit: LengthUnit = "in") -> Length:
     """Return how much of a covered layer shows at first.
 
     A mat shows 1/4 in. A wrapped fillet shows its whole bevel, a wood fillet its whole face, each
@@ -54,7 +70,7 @@ def usual_reveal(sample: Sample) -> Length:
     if sample.kind is Kind.WRAPPED_FILLET and sample.bevel:
         most = sample.face - DEFAULT_HIDDEN_OVERLAP if sample.face else sample.bevel
         return min(sample.bevel, most)
-    return USUAL_REVEAL
+    return _in_steps(USUAL_REVEAL, unit, 1)
 
 
 def compose(
@@ -95,11 +111,12 @@ def compose(
     if any(sample.kind is Kind.MOULDING for sample in inner):
         wanted = "a moulding comes last; list the samples from the art outward"
         raise FieldError("layers", got="with a moulding inside", wanted=wanted)
-    borders = Sides.all_round(border or usual_border(art))
-    frame = moulding_of(moulding) if moulding else None
+    borders = Sides.all_round(border or usual_border(art, unit))
+    allowance = _in_steps(DEFAULT_ALLOWANCE, unit, 1)
+    frame = moulding_of(moulding, allowance=allowance) if moulding else None
     return Design(
         art=art,
-        layers=_layers(inner, borders, frame),
+        layers=_layers(inner, borders, frame, unit),
         glazing=glazing,
         backing=backing,
         moulding=frame,
@@ -109,7 +126,7 @@ def compose(
 
 
 def _layers(
-    samples: Sequence[Sample], borders: Sides, moulding: Moulding | None
+    samples: Sequence[Sample], borders: Sides, moulding: Moulding | None, unit: LengthUnit
 ) -> tuple[Layer, ...]:
     mats = [place for place, sample in enumerate(samples) if sample.kind is Kind.MAT]
     outermost = mats[-1] if mats else None
@@ -120,7 +137,7 @@ def _layers(
         if is_outermost and place >= last - 1:
             layers.append(layer_of(sample, borders=borders))
         elif place < last:
-            shown = borders if is_outermost else Sides.all_round(usual_reveal(sample))
+            shown = borders if is_outermost else Sides.all_round(usual_reveal(sample, unit))
             layers.append(layer_of(sample, reveal=shown))
         else:
             layers.append(_trimmed(layer_of(sample), sample, moulding))

@@ -8,7 +8,7 @@ from datetime import UTC, datetime, timedelta
 from typing import Final
 
 from framing_palette.catalogue import Kind
-from framing_palette.design import Art, FoundDesign, compose
+from framing_palette.design import Art, FoundDesign, compose, usual_overlap
 from framing_palette.jobs.jobs import (
     Client,
     Event,
@@ -20,10 +20,9 @@ from framing_palette.jobs.jobs import (
 )
 from framing_palette.jobs.shipped_files import ShippedPicture
 from framing_palette.picture import Region
-from framing_palette.units import Length
 
 DEMO_LAYERS: Final = (Kind.WRAPPED_FILLET, Kind.MAT, Kind.MOULDING)
-DEMO_OVERLAP: Final = Length.inches("1/8")
+DEMO_UNIT: Final = "mm"
 _OPENED: Final = datetime(2026, 1, 15, 10, 0, tzinfo=UTC)  # invented, so that papers stay the same
 
 
@@ -42,10 +41,12 @@ def demo_job(
     UnknownFactError
         When the catalogue leaves a measure empty that a design needs.
     """
-    art = Art(shipped.width, shipped.height, overlap=DEMO_OVERLAP)
+    art = Art(shipped.width, shipped.height, overlap=usual_overlap(DEMO_UNIT))
     names = ("First", "Second", "Third")
     options = tuple(
-        Option(compose(found.layers, art, name=f"{names[place]} design"), found.reasons)
+        Option(
+            compose(found.layers, art, unit=DEMO_UNIT, name=f"{names[place]} design"), found.reasons
+        )
         for place, found in enumerate(designs[: len(names)])
     )
     return Job(
