@@ -18,10 +18,12 @@ class Listed:
 def listed_of(ranked: Ranking) -> tuple[Listed, ...]:
     """Return all samples of a ranking, best first."""
     samples, judged, order = ranked.columns.samples, ranked.judgement, ranked.order
+    # A ranking of some kinds only has rows of its own; each knows its sample's place in the rack.
+    places = ranked.columns.place[order].tolist()
     columns = (order.tolist(), judged.clash[order].tolist(), judged.blend[order].tolist())
     return tuple(
-        Listed(samples[place], place, _verdict(is_clash=clash, is_blend=blend))
-        for place, clash, blend in zip(*columns, strict=True)
+        Listed(samples[place], row, _verdict(is_clash=clash, is_blend=blend))
+        for place, row, clash, blend in zip(places, *columns, strict=True)
     )
 
 
