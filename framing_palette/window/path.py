@@ -128,6 +128,10 @@ class Path(QWidget):
         """Mark a stop as the one we are at."""
         self._stops[key].setChecked(True)
 
+    def minimumSizeHint(self) -> QSize:
+        """Need no more height than the stops and one door."""
+        return QSize(PATH_WIDTH, len(self._stops) * LOW + HIT + 16)
+
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Fold the doors into one where the window is low."""
         super().resizeEvent(event)
