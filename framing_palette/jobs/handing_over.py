@@ -29,17 +29,19 @@ from framing_palette.jobs.jobs import Job, Option
 from framing_palette.papers import (
     MeasuredArt,
     Notation,
+    PageName,
     ProposalContents,
     ProposalOption,
+    PublicPrice,
     Shop,
     TicketContents,
+    Vocabulary,
+    care_notes,
+    characters,
+    panel_sizes,
+    shipped_vocabulary,
 )
-from framing_palette.papers.care import care_notes
-from framing_palette.papers.contents import MOST_OPTIONS, PageName, PublicPrice
-from framing_palette.papers.proposal import panel_sizes
-from framing_palette.papers.vocabulary import Vocabulary
-from framing_palette.papers.vocabulary_files import shipped_vocabulary
-from framing_palette.papers.words import characters
+from framing_palette.papers.contents import MOST_OPTIONS
 from framing_palette.picture import Picture
 from framing_palette.preview import Easel, render
 from framing_palette.preview import Options as PreviewOptions
@@ -65,6 +67,7 @@ def proposal_contents(
     book: PriceBook | None = None,
     notation: Notation | None = None,
     vocabulary: Vocabulary | None = None,
+    valid_days: int = VALID_DAYS,
 ) -> ProposalContents:
     """Return what the client reads.
 
@@ -86,6 +89,8 @@ def proposal_contents(
         How lengths are written; in the design's own unit when None.
     vocabulary
         The shop's words; the shipped ones when None.
+    valid_days
+        How long it holds, from the job's last change.
 
     Raises
     ------
@@ -114,7 +119,7 @@ def proposal_contents(
         is_agreed=job.agreed is not None,
         art=_art_words(design, notation),
         care=care_notes(design, samples_of(design, catalogue)),
-        validity=f"Valid until {_date(job.changed + timedelta(days=VALID_DAYS))}",
+        validity=f"Valid until {_date(job.changed + timedelta(days=valid_days))}",
     )
     return _pictured(contents, shown, picture, catalogue, page)
 

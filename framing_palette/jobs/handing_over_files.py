@@ -8,13 +8,24 @@ from tempfile import TemporaryDirectory
 from framing_palette.catalogue import Catalogue
 from framing_palette.design import PriceBook
 from framing_palette.errors import JobFileError
-from framing_palette.jobs.handing_over import NO_SHOP, proposal_contents, ticket_contents
+from framing_palette.jobs.handing_over import (
+    NO_SHOP,
+    VALID_DAYS,
+    proposal_contents,
+    ticket_contents,
+)
 from framing_palette.jobs.job_files import PackedJob
-from framing_palette.papers import Notation, Shop, proposal_pdf, ticket_pdf, write_paper
-from framing_palette.papers.contents import PageName
-from framing_palette.papers.drawing_set import drawing_set
-from framing_palette.papers.paper_files import paper_folder
-from framing_palette.papers.vocabulary import Vocabulary
+from framing_palette.papers import (
+    Notation,
+    PageName,
+    Shop,
+    Vocabulary,
+    drawing_set,
+    paper_folder,
+    proposal_pdf,
+    ticket_pdf,
+    write_paper,
+)
 from framing_palette.picture import Picture, read_picture_file
 
 PROPOSAL, TICKET = "proposal.pdf", "ticket.pdf"
@@ -36,6 +47,8 @@ class PaperWishes:
         Prices stand on the proposal when it is given.
     vocabulary
         The shop's words; the shipped ones when None.
+    valid_days
+        How long the proposal holds, from the job's last change.
     stands_out
         Whether the framer has agreed to a stack that is deeper than the rabbet.
     """
@@ -45,6 +58,7 @@ class PaperWishes:
     notation: Notation | None = None
     book: PriceBook | None = None
     vocabulary: Vocabulary | None = None
+    valid_days: int = VALID_DAYS
     stands_out: bool = False
 
 
@@ -101,6 +115,7 @@ def write_proposal(
         book=wishes.book,
         notation=wishes.notation,
         vocabulary=wishes.vocabulary,
+        valid_days=wishes.valid_days,
     )
     if tell is not None:
         for notice in contents.notices:

@@ -49,7 +49,8 @@ def poured(groups: Sequence[Group], height: float, gap: float) -> tuple[Drawing,
     """Pour groups of blocks onto pages of a height, with a gap between groups.
 
     A heading never stands alone at the foot of a page, and is repeated in its other form where
-    its group goes on; a block is never parted.
+    its group goes on; a block is never parted, and the last of three or more never goes over
+    alone.
     """
     pages: list[list[Drawing]] = [[]]
     used = 0.0
@@ -57,7 +58,10 @@ def poured(groups: Sequence[Group], height: float, gap: float) -> tuple[Drawing,
         blocks = [block for block in group.blocks if block.height]
         for number, block in enumerate(blocks):
             lead = _lead(group, used, gap, is_first=number == 0)
-            if pages[-1] and used + lead.height + block.height > height:
+            needed = lead.height + block.height
+            if 0 < number == len(blocks) - 2:
+                needed += blocks[-1].height
+            if pages[-1] and used + needed > height:
                 pages.append([])
                 used = 0.0
                 lead = _lead(group, used, gap, is_first=number == 0, is_over=True)

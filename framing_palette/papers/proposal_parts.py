@@ -58,9 +58,10 @@ def head_block(contents: ProposalContents, width: float) -> Drawing:
     """Return the shop, the number and date, the title, and whose picture it is."""
     at = contents.at
     facts = f"Proposal {contents.number}   {at.day} {at:%B %Y}"
+    lower = SHOP.first_baseline - FACTS.first_baseline
     line = beside(
         paragraph(contents.shop.name or "Framing proposal", SHOP, width * 0.55),
-        paragraph(facts, FACTS, width * 0.45, "end"),
+        paragraph(facts, FACTS, width * 0.45, "end").moved(0.0, lower),
     )
     client = f"for {contents.client}" if contents.client else ""
     art = f"art {contents.art}" if contents.art else ""

@@ -121,11 +121,13 @@ def test_units_page_shop_words_and_prices_are_as_wished(
     ended = command(
         "papers", job_file, "--out", tmp_path, "--catalog", rack, "--page", "Letter",
         "--units", "mm,in", "--shop", shop, "--vocabulary", words, "--price-book", book, "--json",
+        "--valid-days", 10,
     )  # fmt: skip
     assert ended.code == 0, ended.err
     assert ended.json["page"] == "Letter"
     proposal = words_of((tmp_path / "proposal.pdf").read_bytes())
     assert "Anyone" in proposal
+    assert "Valid until 14 March 2026" in proposal
     assert "Invented shop" not in proposal
     assert "USD" in proposal
     assert "CUTS millimetres" in words_of((tmp_path / "ticket.pdf").read_bytes())
@@ -163,6 +165,7 @@ rate = "20.00"
         (("--vocabulary", "none.toml"), "none.toml cannot be read"),
         (("--price-book", "none.toml"), "none.toml"),
         (("--catalog", "none"), "none"),
+        (("--valid-days", "0"), "--valid-days is 0"),
     ],
 )
 def test_a_missing_input_is_one_sentence(

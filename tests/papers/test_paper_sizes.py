@@ -45,6 +45,12 @@ def test_a_heading_is_followed_by_a_block_and_repeated_where_its_group_goes_on(g
     assert headings == sum(bool(group) for group in groups)
 
 
+def test_the_last_of_several_blocks_never_goes_over_the_page_alone():
+    group = Group(tuple(block(23.0, 0.1 * n) for n in range(5)), HEAD, OVER)
+    pages = poured([group], 100.0, 5.0)
+    assert [len([s for s in page.shapes if s.fill < 2]) for page in pages] == [3, 2]
+
+
 def test_nothing_makes_no_page():
     assert poured([Group(())], 100.0, 5.0) == ()
 

@@ -22,6 +22,7 @@ computer-driven cutters: the face, the section, and one sheet for each mat.
 
 example: framing-palette papers lamp.framejob --out papers --page Letter --units in,mm"""
 
+MOST_DAYS = 3650
 UNITS = ("in", "mm", "cm", "in,mm", "in,cm", "mm,in", "cm,in")
 
 
@@ -53,6 +54,13 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     )
     parser.add_argument(
         "--vocabulary", type=Path, metavar="FILE", help="the shop's own words (TOML)"
+    )
+    parser.add_argument(
+        "--valid-days",
+        type=int,
+        default=30,
+        metavar="N",
+        help="how long the proposal holds (default: %(default)s)",
     )
     parser.add_argument(
         "--stands-out",
@@ -111,17 +119,21 @@ def _print(arguments: argparse.Namespace, proposal: Path | None, ticket: tuple[P
 
 def _wishes(arguments: argparse.Namespace) -> "PaperWishes":
     from framing_palette.design import read_price_book
+    from framing_palette.errors import FieldError
     from framing_palette.jobs.handing_over import NO_SHOP
     from framing_palette.jobs.handing_over_files import PaperWishes
-    from framing_palette.papers.shop_files import read_shop
-    from framing_palette.papers.vocabulary_files import read_vocabulary
+    from framing_palette.papers import read_shop, read_vocabulary
 
+    if not 1 <= arguments.valid_days <= MOST_DAYS:
+        wanted = f"give 1 to {MOST_DAYS} days"
+        raise FieldError("--valid-days", got=arguments.valid_days, wanted=wanted)
     return PaperWishes(
         page=arguments.page,
         shop=read_shop(arguments.shop) if arguments.shop else NO_SHOP,
         notation=_notation(arguments.units),
         book=read_price_book(arguments.price_book) if arguments.price_book else None,
         vocabulary=read_vocabulary(arguments.vocabulary) if arguments.vocabulary else None,
+        valid_days=arguments.valid_days,
         stands_out=arguments.stands_out,
     )
 
