@@ -2,7 +2,8 @@
 
 The reference writes the same number of lines of text onto the same number of pages, with the same
 embedded typeface and nothing else: what no paper can go below. Measured on 2 cores shared with
-other work: see the printed line; both papers of one design took 0.2 to 0.6 s together.
+other work (load 9): both papers 0.63 s, 22 times their bare text. The processor time alone is
+0.13 s for a proposal of three options and 0.08 s for a ticket; three renderings add 0.2 s.
 """
 
 import time
