@@ -9,8 +9,11 @@ this folder.
 
 from framing_palette.catalogue.catalogue_files import read_catalogue_folder
 from framing_palette.catalogue.column_files import open_catalogue_folder
+from framing_palette.catalogue.conditions import Conditions
 from framing_palette.catalogue.exchange_files import (
+    export_catalogue,
     read_measurement_file,
+    samples_from_file,
     write_cgats_file,
     write_cxf_file,
     write_palette_file,
@@ -28,6 +31,7 @@ from framing_palette.catalogue.light import (
     nearest_colour,
     sample_under,
 )
+from framing_palette.catalogue.merging import merged_samples
 from framing_palette.catalogue.problems import CellProblem
 from framing_palette.catalogue.samples import (
     Catalogue,
@@ -54,6 +58,7 @@ __all__ = [
     "Catalogue",
     "CellProblem",
     "ClaimScope",
+    "Conditions",
     "ConservationFact",
     "Drift",
     "Finish",
@@ -67,15 +72,18 @@ __all__ = [
     "Swatch",
     "colour_under",
     "compare_under_lights",
+    "export_catalogue",
     "guess_surface",
     "is_estimated",
     "lab_under",
     "measure_swatch",
+    "merged_samples",
     "nearest_colour",
     "open_catalogue_folder",
     "read_catalogue_folder",
     "read_measurement_file",
     "sample_under",
+    "samples_from_file",
     "swatch_report",
     "write_catalogue_folder",
     "write_cgats_file",

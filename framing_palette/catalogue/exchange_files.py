@@ -6,11 +6,20 @@ from datetime import datetime
 from pathlib import Path
 
 from framing_palette.catalogue.cgats import CgatsTable, cgats_text, parse_cgats
+from framing_palette.catalogue.column_matching import guess_match, read_matched_file
 from framing_palette.catalogue.conditions import Conditions
 from framing_palette.catalogue.cxf import cxf_document, parse_cxf
-from framing_palette.catalogue.measurements import Measurement, MeasurementSet, measurements_of
+from framing_palette.catalogue.measurements import (
+    PLACE_MARK,
+    Measurement,
+    MeasurementSet,
+    measurements_of,
+    samples_from,
+)
 from framing_palette.catalogue.palette_text import palette_text
-from framing_palette.catalogue.samples import Catalogue
+from framing_palette.catalogue.problems import ProblemList
+from framing_palette.catalogue.samples import Catalogue, Kind, Sample
+from framing_palette.catalogue.table_files import open_table
 from framing_palette.colour import WAVELENGTHS_NM
 from framing_palette.errors import ExchangeFileError, OutputError
 
@@ -45,7 +54,7 @@ def measurements_from(catalogue: Catalogue) -> tuple[Measurement, ...]:
     """Return every colour of a catalogue as a measurement, CODE or CODE:2 and so on."""
     return tuple(
         Measurement(
-            identity=sample.code if place == 1 else f"{sample.code}:{place}",
+            identity=sample.code if place == 1 else f"{sample.code}{PLACE_MARK}{place}",
             name=sample.name,
             lab=colour.lab,
             spectrum=colour.spectrum,
@@ -96,6 +105,70 @@ def write_palette_file(path: Path, catalogue: Catalogue) -> None:
         for colour in sample.colours
     ]
     _write(path, palette_text(catalogue.name or "Framing samples", colours).encode("utf-8"))
+
+
+def export_catalogue(path: Path, catalogue: Catalogue, *, created: datetime) -> None:
+    """Write the colours of a catalogue in the form that the file's ending names.
+
+    Parameters
+    ----------
+    path
+        Ending in .txt (CGATS), .cxf (CxF3) or .gpl (a palette for drawing programs).
+    catalogue
+        What to write.
+    created
+        Date that stands in a CxF document.
+
+    Raises
+    ------
+    OutputError
+        When the ending names no form, or the file cannot be written.
+    """
+    suffix = path.suffix.lower()
+    if suffix == ".gpl":
+        write_palette_file(path, catalogue)
+    elif suffix == ".cxf":
+        write_cxf_file(path, measurements_from(catalogue), created=created)
+    elif suffix in {".txt", ".cgats", ".it8"}:
+        write_cgats_file(path, measurements_from(catalogue))
+    else:
+        raise OutputError(
+            path,
+            problem="ends in no form that colours can be written in",
+            todo="end it in .txt (CGATS), .cxf (CxF3) or .gpl (palette)",
+        )
+
+
+def samples_from_file(
+    path: Path, kind: Kind, *, assumed: Conditions | None = None
+) -> tuple[tuple[Sample, ...], tuple[str, ...]]:
+    """Return the samples of any file that a shop may bring, and sentences worth telling.
+
+    A spreadsheet (.csv, .tsv) is read by the names of its columns, anything else as CGATS or CxF.
+
+    Parameters
+    ----------
+    path
+        The file.
+    kind
+        Of the samples that tell none.
+    assumed
+        Light and observer where a CGATS file tells none.
+
+    Raises
+    ------
+    ExchangeFileError, CatalogueError
+        When the file cannot be used.
+    """
+    if path.suffix.lower() in {".csv", ".tsv"}:
+        header, _ = open_table(path, ProblemList())
+        samples, problems = read_matched_file(path, guess_match(header, kind=kind))
+        return samples, tuple(str(problem) for problem in problems)
+    sets = read_measurement_file(path, assumed=assumed)
+    samples, remarks = samples_from(
+        [one for measured in sets for one in measured.measurements], kind
+    )
+    return samples, (*(notice for measured in sets for notice in measured.notices), *remarks)
 
 
 def _table(measurements: Sequence[Measurement], *, with_spectra: bool) -> CgatsTable:

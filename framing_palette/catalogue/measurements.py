@@ -11,6 +11,7 @@ from pathlib import Path
 import numpy as np
 
 from framing_palette.arrays import Float64Array, FloatArray
+from framing_palette.catalogue.cells import why_not_a_code
 from framing_palette.catalogue.cgats import CgatsTable
 from framing_palette.catalogue.conditions import (
     Conditions,
@@ -24,6 +25,9 @@ from framing_palette.catalogue.samples import Kind, Lab, Sample, SampleColour
 from framing_palette.catalogue.wavelengths import reflectances_at_ten
 from framing_palette.colour import delta_e_2000, spectrum_to_lab_d50
 from framing_palette.errors import ExchangeFileError
+
+PLACE_MARK = ":"
+"""Stands between a code and the place of a further colour of that sample."""
 
 DISAGREES_FROM = 1.0
 """A stored Lab further than this (ΔE00) from that of the stored reflectance is told."""
@@ -110,9 +114,35 @@ def sample_from(measurement: Measurement, kind: Kind, *, code: str = "") -> Samp
     return Sample(code or measurement.identity, measurement.name, kind, (colour,))
 
 
-def with_measured_colour(sample: Sample, measurement: Measurement) -> Sample:
-    """Return a sample whose colour is the measured one instead of what it had."""
-    return replace(sample, colours=(SampleColour(measurement.lab, 1.0, measurement.spectrum),))
+def samples_from(
+    measurements: Sequence[Measurement], kind: Kind
+) -> tuple[tuple[Sample, ...], tuple[str, ...]]:
+    """Return measurements as new samples, and sentences on those that are left out.
+
+    CODE:2, CODE:3 and so on are further colours of CODE. A measurement tells no shares, so the
+    colours get equal ones.
+    """
+    groups: dict[str, list[Measurement]] = {}
+    remarks = []
+    for one in measurements:
+        code, _, place = one.identity.rpartition(PLACE_MARK)
+        is_further = place.isdecimal() and int(place) == len(groups.get(code, ())) + 1
+        reason = why_not_a_code(one.identity)
+        if is_further and code in groups:
+            groups[code].append(one)
+        elif reason or one.identity in groups:
+            told = reason or "the code was measured before"
+            remarks.append(f"{one.identity or one.name or 'A set'} is left out: {told}.")
+        else:
+            groups[one.identity] = [one]
+    samples = tuple(
+        replace(
+            sample_from(group[0], kind),
+            colours=tuple(SampleColour(m.lab, 1 / len(group), m.spectrum) for m in group),
+        )
+        for group in groups.values()
+    )
+    return samples, tuple(remarks)
 
 
 class _Figures:

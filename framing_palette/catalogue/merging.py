@@ -2,11 +2,11 @@
 
 import hashlib
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, fields, replace
 from typing import Any
 
 from framing_palette.catalogue.records import record_of, record_text
-from framing_palette.catalogue.samples import Sample
+from framing_palette.catalogue.samples import Sample, SampleColour
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,6 +86,59 @@ def changes_between(before: Mapping[str, Any], after: Mapping[str, Any]) -> tupl
     )
 
 
+def merged_samples(
+    current: Sequence[Sample], incoming: Sequence[Sample]
+) -> tuple[tuple[Sample, ...], tuple[Change, ...]]:
+    """Return samples with others merged in by code, and every fact that changed.
+
+    What the incoming sample leaves unknown stays as it was; new samples come last.
+
+    Parameters
+    ----------
+    current, incoming
+        Samples, each code once in either.
+    """
+    news = {sample.code: sample for sample in incoming}
+    known = {sample.code for sample in current}
+    merged, changes = list[Sample](), list[Change]()
+    for sample in current:
+        new = news.get(sample.code)
+        whole = sample if new is None else merged_sample(sample, new)
+        if whole != sample:
+            changes += changes_between(record_of(sample), record_of(whole))
+        merged.append(whole)
+    merged += [sample for sample in incoming if sample.code not in known]
+    return tuple(merged), tuple(changes)
+
+
+def merged_sample(current: Sample, incoming: Sample) -> Sample:
+    """Return a sample with all that an incoming one of the same code knows.
+
+    A name that is only the code says nothing, and the kind stays.
+    """
+    told = {
+        field.name: value
+        for field in fields(Sample)
+        if field.name not in {"code", "kind"}
+        and (value := getattr(incoming, field.name)) not in (None, "", ())
+    }
+    if incoming.name == incoming.code:
+        told.pop("name", None)
+    if incoming.colours:
+        told["colours"] = _with_shares(incoming.colours, current.colours)
+    return replace(current, **told)
+
+
+def _with_shares(
+    incoming: tuple[SampleColour, ...], current: tuple[SampleColour, ...]
+) -> tuple[SampleColour, ...]:
+    """Return new colours; those that come with equal shares, not knowing any, keep the old ones."""
+    if len(incoming) != len(current) or len({colour.share for colour in incoming}) > 1:
+        return incoming
+    pairs = zip(incoming, current, strict=True)
+    return tuple(replace(new, share=old.share) for new, old in pairs)
+
+
 def _told(value: object) -> str:
     if value is None:
         return "unknown"
@@ -93,5 +146,5 @@ def _told(value: object) -> str:
         return f"{len(value)} values" if len(value) > 3 else ", ".join(map(_told, value))
     if isinstance(value, dict):
         lab = value.get("lab")
-        return f"({', '.join(f'{x:.1f}' for x in lab)})" if lab else "values"
+        return f"({', '.join(f'{x:.2f}' for x in lab)})" if lab else "values"
     return str(value)

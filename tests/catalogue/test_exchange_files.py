@@ -1,6 +1,7 @@
 """Measurement files of every kind, in and out."""
 
 import builtins
+from dataclasses import replace
 from datetime import UTC, datetime
 from pathlib import Path
 from typing import Any
@@ -9,11 +10,20 @@ import colour_cxf
 import numpy as np
 import pytest
 
-from framing_palette.catalogue import Catalogue, Kind, Sample, SampleColour
+from framing_palette.catalogue import (
+    Catalogue,
+    Kind,
+    Sample,
+    SampleColour,
+    merged_samples,
+    read_catalogue_folder,
+)
 from framing_palette.catalogue.conditions import Conditions
 from framing_palette.catalogue.exchange_files import (
+    export_catalogue,
     measurements_from,
     read_measurement_file,
+    samples_from_file,
     write_cgats_file,
     write_cxf_file,
     write_palette_file,
@@ -232,3 +242,54 @@ def test_palette_text_holds_the_srgb_of_the_colour_and_one_line_each() -> None:
 def test_an_export_that_cannot_be_written_is_one_sentence(tmp_path: Path) -> None:
     with pytest.raises(OutputError, match="cannot be written"):
         write_cgats_file(tmp_path / "no" / "x.txt", [BARE])
+
+
+@pytest.mark.parametrize("suffix", [".txt", ".cxf", ".gpl"])
+def test_the_ending_of_an_export_names_its_form(tmp_path: Path, suffix: str) -> None:
+    catalogue = Catalogue((Sample("A", "a", Kind.MAT, (SampleColour((50, 0, 0), 1.0),)),))
+    path = tmp_path / f"out{suffix}"
+    export_catalogue(path, catalogue, created=NOON)
+    start = {".txt": b"CGATS.17", ".cxf": b"<?xml", ".gpl": b"GIMP Palette"}[suffix]
+    assert path.read_bytes().startswith(start)
+    with pytest.raises(OutputError, match="ends in no form"):
+        export_catalogue(tmp_path / "x.zip", catalogue, created=NOON)
+
+
+@pytest.mark.parametrize("suffix", [".txt", ".cxf"])
+def test_an_exported_catalogue_merges_back_without_a_new_sample_or_another_colour(
+    tmp_path: Path, suffix: str
+) -> None:
+    rack, _ = read_catalogue_folder(Path(__file__).parents[2] / "catalog")
+    few = Catalogue(rack.samples[::30])
+    export_catalogue(tmp_path / f"x{suffix}", few, created=NOON)
+    found, notices = samples_from_file(tmp_path / f"x{suffix}", Kind.MAT)
+    assert notices == ()
+    merged, changes = merged_samples(few.samples, found)
+    assert [sample.code for sample in merged] == [sample.code for sample in few.samples]
+    assert {change.fact for change in changes} <= {"colours"}
+    for old, new in zip(few.samples, merged, strict=True):
+        assert [c.share for c in new.colours] == [c.share for c in old.colours]
+        apart = delta_e_2000([c.lab for c in new.colours], [c.lab for c in old.colours])
+        assert apart.max() < 0.05
+
+
+def test_a_spreadsheet_is_read_by_the_names_of_its_columns(tmp_path: Path) -> None:
+    path = tmp_path / "x.csv"
+    path.write_text("SKU,Colour,Thickness mm,L*,a*,b*\nA1,stone,1.4,60,2,5\nA2,,x,1,1,1\n")
+    (sample,), notices = samples_from_file(path, Kind.MAT)
+    assert (sample.code, sample.name, sample.kind) == ("A1", "stone", Kind.MAT)
+    assert "not a length" in notices[0]
+
+
+def test_merging_keeps_what_the_newcomer_does_not_know() -> None:
+    old = Sample("A", "Chalk", Kind.LINER, (SampleColour((90, 0, 3), 1.0),), material="linen")
+    new = Sample("A", "A", Kind.MAT, (SampleColour((91, 0, 3), 1.0),), tags=("x",))
+    other = Sample("B", "B", Kind.MAT, ())
+    merged, changes = merged_samples([old], [new, other])
+    assert merged == (
+        Sample("A", "Chalk", Kind.LINER, new.colours, material="linen", tags=("x",)),
+        other,
+    )
+    assert [change.fact for change in changes] == ["colours", "tags"]
+    two = replace(new, colours=(SampleColour((1, 0, 0), 0.5), SampleColour((2, 0, 0), 0.5)))
+    assert merged_samples([old], [two])[0][0].colours == two.colours

@@ -5,7 +5,7 @@ from pathlib import Path
 import numpy as np
 import pytest
 
-from framing_palette.catalogue import Kind, Sample
+from framing_palette.catalogue import Kind
 from framing_palette.catalogue.cgats import CgatsTable
 from framing_palette.catalogue.conditions import (
     Conditions,
@@ -18,7 +18,7 @@ from framing_palette.catalogue.measurements import (
     Measurement,
     measurements_of,
     sample_from,
-    with_measured_colour,
+    samples_from,
 )
 from framing_palette.catalogue.wavelengths import reflectances_at_ten
 from framing_palette.colour import delta_e_2000, spectrum_to_lab_d50, spectrum_to_xyz, white_under
@@ -215,14 +215,20 @@ def test_missing_ends_keep_the_last_value_and_it_is_told() -> None:
     assert "from 400 to 700 nm" in remarks[0]
 
 
-def test_a_measurement_makes_a_new_sample_or_corrects_an_old_one() -> None:
+def test_a_measurement_makes_a_new_sample() -> None:
     measurement = Measurement("A1", "brass", (50, 1, 2), tuple([0.2] * 36))
     made = sample_from(measurement, Kind.MAT)
     assert (made.code, made.name, made.colours[0].lab) == ("A1", "brass", (50, 1, 2))
     assert sample_from(measurement, Kind.MAT, code="Z").code == "Z"
-    old = Sample("B", "old", Kind.LINER, ())
-    assert with_measured_colour(old, measurement).colours == made.colours
-    assert with_measured_colour(old, measurement).name == "old"
+
+
+def test_numbered_measurements_are_the_colours_of_one_sample_and_odd_ones_are_told() -> None:
+    names = ["A1", "A1:2", "B:7", "A1", "A1:3", "../x", "C:1"]
+    found, remarks = samples_from([Measurement(n, n, (50, 1, 2)) for n in names], Kind.MAT)
+    assert [sample.code for sample in found] == ["A1", "B:7", "C:1"]
+    assert [colour.share for colour in found[0].colours] == pytest.approx([1 / 3] * 3)
+    assert remarks[0] == "A1 is left out: the code was measured before."
+    assert remarks[1].startswith("../x is left out:")
 
 
 def test_the_light_of_the_figures_is_named_in_the_refusal() -> None:

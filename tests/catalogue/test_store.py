@@ -296,7 +296,7 @@ def test_a_change_is_told_in_plain_words() -> None:
     assert str(Change("A", "profile", [[0, 1]] * 5, [1])) == "A: profile 5 values → 1"
     colour = {"lab": [50.0, 1.0, 2.0], "share": 1}
     assert str(Change("A", "colours", [colour], [{"x": 1}])) == (
-        "A: colours (50.0, 1.0, 2.0) → values"
+        "A: colours (50.00, 1.00, 2.00) → values"
     )
 
 
