@@ -27,8 +27,10 @@ from framing_palette.papers import (
     write_paper,
 )
 from framing_palette.picture import Picture, read_picture_file
+from framing_palette.picture.reading import WORKING_SIDE
 
 PROPOSAL, TICKET = "proposal.pdf", "ticket.pdf"
+PRINTED_SIDE = 1100  # pixels; more than the art ever takes of a panel at 8 pixels a millimetre
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,13 +64,20 @@ class PaperWishes:
     stands_out: bool = False
 
 
-def picture_of(packed: PackedJob, path: Path | str) -> Picture:
+def picture_of(packed: PackedJob, path: Path | str, *, max_side: int = WORKING_SIDE) -> Picture:
     """Return the photograph that travels in a job file.
+
+    Parameters
+    ----------
+    path
+        Names the job file in a refusal.
+    max_side
+        Longest side of the working picture, in pixels.
 
     Raises
     ------
     JobFileError
-        When the file holds none; ``path`` names it.
+        When the file holds none.
     PictureFileError
         When it cannot be read as a picture.
     """
@@ -80,7 +89,7 @@ def picture_of(packed: PackedJob, path: Path | str) -> Picture:
     with TemporaryDirectory() as folder:
         file = Path(folder) / f"picture{PurePosixPath(named.name).suffix}"
         file.write_bytes(packed.picture)
-        return read_picture_file(file)
+        return read_picture_file(file, max_side=max_side)
 
 
 def write_proposal(
@@ -108,7 +117,7 @@ def write_proposal(
     """
     contents = proposal_contents(
         packed.job,
-        picture_of(packed, path),
+        picture_of(packed, path, max_side=PRINTED_SIDE),
         catalogue,
         shop=wishes.shop,
         page=wishes.page,

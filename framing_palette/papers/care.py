@@ -55,8 +55,8 @@ def _cleaning(design: Design) -> Iterator[str]:
 def _hinging(design: Design) -> Iterator[str]:
     if any(layer.kind is Kind.MAT for layer in design.layers):
         yield (
-            "Works on paper are hinged with tissue and starch paste and can be taken out again "
-            "unharmed; nothing is glued to art of value."
+            "Works on paper are hinged with tissue and starch paste, so that they can be taken out "
+            "again; nothing is glued to art of value."
         )
 
 
