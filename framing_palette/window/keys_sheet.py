@@ -4,7 +4,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPalette, QResizeEvent
 from PySide6.QtWidgets import QBoxLayout, QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
 
-from framing_palette.window.controls import IconButton, words
+from framing_palette.window.controls import IconButton, push_button, words
 from framing_palette.window.forms import scrolled
 from framing_palette.window.tokens import GAP, MARGIN, SECTION, WIDE_MARGIN
 
@@ -116,6 +116,8 @@ class KeysSheet(QWidget):
         head = QHBoxLayout()
         head.addWidget(words(self.tr("Keys"), size="heading"))
         head.addStretch(1)
+        self.tour = push_button(self.tr("The tour again"), rank="quiet")
+        head.addWidget(self.tour)
         close = IconButton("close", self.tr("Put the sheet away"), keys="Esc")
         close.clicked.connect(self.hide)
         head.addWidget(close)

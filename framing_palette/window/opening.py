@@ -93,6 +93,8 @@ def begin(shell: "Shell", wanted: Wanted) -> None:
         if wanted.job_path is not None:
             shell.errands.open_job(wanted.job_path)
             shell.go("choose")
+            if not shell.session.preferences.toured:
+                shell.start_tour()
         elif wanted.picture_path is not None:
             shell.errands.open_picture(wanted.picture_path, regions_path=wanted.regions_path)
             shell.go("choose")

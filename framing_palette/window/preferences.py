@@ -34,6 +34,8 @@ class Preferences:
         Size of the interface, 100 to 200; used when the window next opens.
     show_numbers
         False hides every measure, for a screen that the client sees.
+    toured
+        True once the first-run tour was seen or left.
 
     Raises
     ------
@@ -50,6 +52,7 @@ class Preferences:
     reduced_motion: bool = False
     scale_percent: int = 100
     show_numbers: bool = True
+    toured: bool = False
 
     def __post_init__(self) -> None:
         if not DARKEST_SURROUND <= self.surround <= LIGHTEST_SURROUND:

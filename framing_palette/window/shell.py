@@ -38,6 +38,7 @@ from framing_palette.window.steps import STEPS, Counter
 from framing_palette.window.swatches import SwatchBook
 from framing_palette.window.theme import put_on, tokens_named
 from framing_palette.window.tokens import SHELF_NARROW, SHELF_WIDE
+from framing_palette.window.tour import Tour
 
 _SHELF_SHARE = 0.26
 _LOW_WINDOW = 560
@@ -79,6 +80,7 @@ class Shell(QWidget):
         self._wants_rail = True
         self._lay_out()
         self.keys_sheet = KeysSheet(self)
+        self.tour = Tour(self, self._tour_parts())
         self.focus_ring = FocusRing(self)
         self._preferences_soon = QTimer(self, interval=_PREFERENCES_REST_MS, singleShot=True)
         self._wire()
@@ -175,6 +177,11 @@ class Shell(QWidget):
         self._wants_rail = self.rail.isHidden()
         self.rail.setVisible(self._wants_rail)
 
+    def start_tour(self) -> None:
+        """Show the first card of the tour."""
+        self.keys_sheet.hide()
+        self.tour.start()
+
     def focusNextPrevChild(self, is_next: bool) -> bool:  # noqa: FBT001 - Qt's own form
         """Let the ring follow where the Tab key goes."""
         self.focus_ring.expect()
@@ -188,6 +195,7 @@ class Shell(QWidget):
         self.rail.setVisible(self._wants_rail and self.height() >= _LOW_WINDOW)
         left, top = self.path.width() + 1, self.job_line.height() + 1
         self.keys_sheet.setGeometry(left, top, self.width() - left, self.height() - top)
+        self.tour.place()
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """Wait until nothing works in the background any more."""
@@ -197,6 +205,18 @@ class Shell(QWidget):
             self.saving.save()
         self.runner.close(finish=("saving",))
         super().closeEvent(event)
+
+    def _tour_parts(self) -> dict[str, QWidget]:
+        return {
+            "path": self.path,
+            "shelf": self.shelves,
+            "stage": self.stages,
+            "rail": self.rail,
+        }
+
+    def _end_tour(self) -> None:
+        toured = self.session.preferences.changed("toured", value=True)
+        self.session.assign("preferences", toured)
 
     def _make_doors(self) -> dict[str, IconButton]:
         doors = {
@@ -232,6 +252,9 @@ class Shell(QWidget):
 
     def _wire(self) -> None:
         self.path.chosen.connect(self.go)
+        self.tour.asked_for_step.connect(self.go)
+        self.tour.ended.connect(self._end_tour)
+        self.keys_sheet.tour.clicked.connect(self.start_tour)
         self.rail.chosen.connect(lambda number: bring_back(self.session, number))
         self.rail.compare.clicked.connect(self._toggle_comparing)
         self.job_line.sought.connect(self._search)

@@ -93,8 +93,15 @@ def compare(shell: Shell) -> None:
     session.show_side_by_side(shown=True)
 
 
-def measures(shell: Shell) -> None:
+def tour(shell: Shell) -> None:
     shell.session.show_side_by_side(shown=False)
+    shell.start_tour()
+    shell.tour.go_on()
+    shell.tour.go_on()
+
+
+def measures(shell: Shell) -> None:
+    shell.tour.leave()
     step = shell.steps["choose"]
     assert isinstance(step, ChooseStep)
     assert step.shelf_widget is not None
@@ -122,6 +129,7 @@ SCENES: Scenes = {
         "settings": settings,
         "keys": keys,
         "compare": compare,
+        "tour": tour,
         "measures": measures,
         "quiet": quiet,
     },

@@ -87,7 +87,7 @@ def draw_label(painter: QPainter, text: str, at: QPointF) -> QRectF:
     font = type_font(SMALL)
     metrics = QFontMetrics(font)
     width, height = metrics.horizontalAdvance(text) + 14, metrics.height() + 6
-    plate = QRectF(at.x() - width / 2, at.y() - height - 6, width, height)
+    plate = QRectF(max(at.x() - width / 2, 4.0), max(at.y() - height - 6, 4.0), width, height)
     painter.setPen(Qt.PenStyle.NoPen)
     painter.setBrush(QColor(24, 24, 24, 225))
     painter.drawRoundedRect(plate, 3, 3)

@@ -21,7 +21,14 @@ from framing_palette.window.canvas.strip_shape import (
     handle_point,
     strip_polygon,
 )
-from framing_palette.window.canvas.tag import Tag, draw_tag, draw_threads, tag_box, tag_height
+from framing_palette.window.canvas.tag import (
+    Tag,
+    draw_tag,
+    draw_threads,
+    tag_box,
+    tag_height,
+    tag_width,
+)
 from framing_palette.window.greys import color_of
 from framing_palette.window.session import Session
 from framing_palette.window.swatches import SwatchBook
@@ -96,7 +103,8 @@ class StripLayer(Layer):
         around = strip_polygon(strip, place).boundingRect()
         height = tag_height(self.reading, shows_numbers=shows)
         name = self._session.sample_of(strip.code).name
-        return Tag(name, self.reading, shows, tag_box(around, place.canvas, height))
+        width = tag_width(name, self.reading)
+        return Tag(name, self.reading, shows, tag_box(around, place.canvas, width, height))
 
     def paint(self, painter: QPainter, place: Place) -> None:
         """Draw all strips, then the mark, threads and tag of the chosen one."""

@@ -15,7 +15,7 @@ from framing_palette.window.tokens import HEADING, SMALL
 PLATE = QColor(24, 24, 24, 232)
 QUIET = QColor(205, 205, 205)
 THREAD_DARK = QColor(20, 20, 20, 170)
-WIDTH, PAD, DOT = 176.0, 12.0, 7.0
+WIDTH, WIDEST, PAD, DOT = 176.0, 280.0, 12.0, 7.0
 _LINE = 20.0
 BESIDE = 40.0
 """Room between strip and tag, in which the handle stands."""
@@ -51,20 +51,30 @@ def tag_height(reading: StripReading | None, *, shows_numbers: bool) -> float:
     return 2 * PAD + _LINE + (28.0 if has_word else 0.0) + numbers + lines * _LINE
 
 
-def tag_box(strip: QRectF, canvas: QRectF, height: float) -> QRectF:
+def tag_width(name: str, reading: StripReading | None) -> float:
+    """Return how wide the tag is, so that the longest of its words fits."""
+    metrics = QFontMetrics(type_font(SMALL))
+    named = [float(metrics.horizontalAdvance(name))]
+    if reading is not None:
+        dots = 2 * DOT + 6.0
+        named += [metrics.horizontalAdvance(one.name) + dots for one in reading.repeats]
+    return min(max(WIDTH, max(named) + 2 * PAD + 2.0), WIDEST)
+
+
+def tag_box(strip: QRectF, canvas: QRectF, width: float, height: float) -> QRectF:
     """Return where the tag stands: right of the strip, or left, or inside the canvas at least."""
     left = strip.right() + BESIDE
-    if left + WIDTH > canvas.right() - 8.0:
-        left = strip.left() - BESIDE - WIDTH
+    if left + width > canvas.right() - 8.0:
+        left = strip.left() - BESIDE - width
     if left < canvas.left() + 8.0:
-        left = min(max(strip.center().x() - WIDTH / 2, 8.0), canvas.right() - WIDTH - 8.0)
+        left = min(max(strip.center().x() - width / 2, 8.0), canvas.right() - width - 8.0)
         top = strip.bottom() + 12.0
         if top + height > canvas.bottom() - 8.0:
             top = strip.top() - 12.0 - height
     else:
         top = strip.center().y() - height / 2
     top = min(max(top, canvas.top() + 8.0), canvas.bottom() - height - 8.0)
-    return QRectF(left, top, WIDTH, height)
+    return QRectF(left, top, width, height)
 
 
 def draw_threads(painter: QPainter, place: Place, tag: Tag) -> None:
@@ -91,7 +101,7 @@ def draw_tag(painter: QPainter, tag: Tag, colors: list[QColor]) -> None:
     painter.setPen(Qt.PenStyle.NoPen)
     painter.setBrush(PLATE)
     painter.drawRoundedRect(tag.box, 4, 4)
-    line = QRectF(tag.box.left() + PAD, tag.box.top() + PAD, WIDTH - 2 * PAD, _LINE)
+    line = QRectF(tag.box.left() + PAD, tag.box.top() + PAD, tag.box.width() - 2 * PAD, _LINE)
     _write(painter, line, tag.name, QUIET, SMALL)
     line.translate(0, _LINE)
     if tag.word:
