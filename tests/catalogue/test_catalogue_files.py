@@ -44,12 +44,14 @@ def test_every_bad_cell_is_told_with_its_row_and_column_and_the_good_rows_still_
     tmp_path: Path,
 ) -> None:
     samples = (
-        "code,kind,face_mm,price,in_stock,finish,price_per\n"
+        "code,kind,face_mm,price,in_stock,finish,price_per,join\n"
         "A1,mat,wide,12,yes,matt,sheet\n"
         "B2,moulding,25,-3,maybe,shiny,metre\n"
         "C3,frame,25,3,no,gloss,metre\n"
         "D4,moulding,-1,3,no,gloss,yard\n"
-        "E5,moulding,30,3.20,no,gloss,metre\n"
+        "E5,moulding,30,3.20,no,gloss,metre,butt\n"
+        "F6,,30,3.20,no,gloss,metre,glued\n"
+        "G7,moulding,99999,1e99,no,gloss,metre,\n"
     )
     colours = "code,L,a,b\nE5,50,0,0\n"
     catalogue, problems = read_catalogue_folder(
@@ -64,6 +66,10 @@ def test_every_bad_cell_is_told_with_its_row_and_column_and_the_good_rows_still_
         (4, "kind"),
         (5, "face_mm"),
         (5, "price_per"),
+        (7, "kind"),
+        (7, "join"),
+        (8, "face_mm"),
+        (8, "price"),
     }
     assert 'samples.csv row 2, column face_mm: "wide" is not a length' in errors(problems)[0]
 
@@ -413,6 +419,29 @@ def test_a_written_folder_is_a_valid_data_package_with_its_textures(tmp_path: Pa
     assert names == ["samples", "colours", "spectra", "profiles", "conservation", "textures"]
     write_catalogue_folder(tmp_path, again)  # onto itself
     assert repr(read_catalogue_folder(tmp_path)[0].samples) == repr(few.samples)
+
+
+def test_a_cross_section_of_one_point_is_none(tmp_path: Path) -> None:
+    profiles = "code,order,x_mm,height_mm\nB2,1,0,20\n"
+    catalogue, problems = read_catalogue_folder(write_folder(tmp_path, profiles=profiles))
+    assert catalogue["B2"].profile is None
+    assert "needs two points" in errors(problems)[0]
+
+
+def test_a_price_or_length_too_large_to_be_one_is_told(tmp_path: Path) -> None:
+    samples = "code,kind,price,face_mm\nA1,mat,inf,3\nB2,mat,2,3e400\n"
+    with pytest.raises(CatalogueError, match="inf is not a price that can be"):
+        read_catalogue_folder(write_folder(tmp_path, samples=samples))
+
+
+def test_textures_that_cannot_be_copied_or_described_are_one_sentence(tmp_path: Path) -> None:
+    sample = Sample("A", "A", Kind.MAT, (), texture_file="gone.png")
+    catalogue = Catalogue((sample,), str(tmp_path / "none" / "textures"))
+    with pytest.raises(OutputError, match="cannot be filled"):
+        write_catalogue_folder(tmp_path / "out", catalogue)
+    (tmp_path / "new" / "datapackage.json").mkdir(parents=True)
+    with pytest.raises(OutputError, match="cannot be written"):
+        write_catalogue_folder(tmp_path / "new", Catalogue((Sample("A", "A", Kind.MAT, ()),)))
 
 
 def test_a_folder_that_cannot_be_written_is_one_sentence(tmp_path: Path) -> None:

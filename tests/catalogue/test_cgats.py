@@ -81,6 +81,16 @@ def test_text_without_data_is_refused() -> None:
         parse_cgats("a letter to a friend\n", SOURCE)
 
 
+def test_fields_may_stand_beside_their_mark_and_rows_have_an_end(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    text = PLAIN.replace("BEGIN_DATA_FORMAT\nSAMPLE_ID", "BEGIN_DATA_FORMAT SAMPLE_ID")
+    assert parse_cgats(text, SOURCE)[0].fields[0] == "SAMPLE_ID"
+    monkeypatch.setattr("framing_palette.catalogue.cgats.MOST_ROWS", 1)
+    with pytest.raises(ExchangeFileError, match="more than 1 rows"):
+        parse_cgats(PLAIN, SOURCE)
+
+
 cells = st.text(st.characters(min_codepoint=32, max_codepoint=126), max_size=12).map(
     lambda text: text.replace('"', "'")
 )

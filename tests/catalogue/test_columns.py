@@ -22,6 +22,7 @@ from framing_palette.catalogue.columns import (
     lazy_catalogue,
 )
 from framing_palette.catalogue.records import read_record, record_of, record_text, sample_of
+from framing_palette.catalogue.texture_numbers import texture_names, texture_numbers
 from framing_palette.errors import CatalogueError, UnknownSampleError
 
 from .folders import write_folder
@@ -58,6 +59,15 @@ def test_the_shipped_rack_survives_columns_with_its_textures() -> None:
     assert columns.mean_lab == pytest.approx(means, abs=1e-4)
     with pytest.raises(UnknownSampleError, match="M-BLACK-LINEN"):
         lazy["M-BLAK-LINEN"]
+
+
+def test_a_record_keeps_a_texture_with_its_unknown_bands() -> None:
+    sample = read_catalogue_folder(SHIPPED)[0]["M-BLACK-LINEN"]
+    assert repr(sample_of(read_record(record_text(record_of(sample))))) == repr(sample)
+    columns = columns_from([sample, *few(1)])
+    assert columns.texture.shape == (2, len(texture_names()))
+    assert np.isnan(columns.texture[1]).all()
+    assert columns.texture[0] == pytest.approx(texture_numbers(sample.texture), nan_ok=True)
 
 
 def few(count: int) -> list[Sample]:

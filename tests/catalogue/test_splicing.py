@@ -24,7 +24,7 @@ def seen(columns: object) -> list[str]:
     return [repr(sample) for sample in LazySamples(columns)]  # type: ignore[arg-type]
 
 
-@settings(deadline=None)
+@settings(deadline=None, max_examples=25)
 @given(st.lists(st.integers(0, len(SAMPLES)), max_size=4))
 def test_cutting_and_joining_changes_nothing(cuts: list[int]) -> None:
     marks = [0, *sorted(cuts), len(SAMPLES)]
@@ -32,7 +32,7 @@ def test_cutting_and_joining_changes_nothing(cuts: list[int]) -> None:
     assert seen(joined_columns(parts)) == [repr(sample) for sample in SAMPLES]
 
 
-@settings(deadline=None)
+@settings(deadline=None, max_examples=25)
 @given(
     st.dictionaries(st.integers(0, len(SAMPLES) - 1), st.sampled_from([OTHER, BARE]), max_size=4),
     st.sets(st.integers(0, len(SAMPLES) - 1), max_size=4),

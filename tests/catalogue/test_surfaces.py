@@ -13,6 +13,7 @@ from framing_palette.catalogue.surface_files import (
     measure_surface_file,
     measure_surfaces,
     read_texture_picture,
+    with_measured_surfaces,
     write_surface_table,
 )
 from framing_palette.catalogue.surfaces import MeasuredSurface, texture_in_colour, wear
@@ -143,3 +144,25 @@ def test_a_texture_as_numbers_comes_back_whole_and_every_number_has_its_name(
     assert numbers[texture_names().index("lightness_contrast_2mm")] == texture.lightness_contrast[2]
     unknown = Texture()
     assert texture_from_numbers(texture_numbers(unknown)).mm_per_px is None
+
+
+def test_textures_without_a_table_are_measured_when_asked_and_known_ones_left(
+    folder: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    catalogue, _ = read_catalogue_folder(folder)
+    measured, problems = with_measured_surfaces(catalogue)
+    assert problems == ()
+    assert all(sample.texture is not None for sample in measured.samples)
+    again, _ = with_measured_surfaces(measured)
+    assert again is measured
+    monkeypatch.setattr("framing_palette.catalogue.surface_files.MEASURED_AT_ONCE", 1)
+    assert with_measured_surfaces(catalogue)[0] is catalogue
+
+
+def test_a_texture_that_cannot_be_measured_leaves_its_sample_as_it_was(folder: Path) -> None:
+    (folder / "textures" / "grain.png").write_text("a letter")
+    catalogue, _ = read_catalogue_folder(folder)
+    measured, problems = with_measured_surfaces(catalogue)
+    assert measured["A1"].texture is None
+    assert measured["B2"].texture is not None
+    assert len(problems) == 1

@@ -96,6 +96,13 @@ def test_a_narrow_slanting_outline_still_gets_a_texture() -> None:
     assert swatch.texture.mm_per_px == 0.2
 
 
+def test_a_thin_sliver_is_measured_without_parts_to_compare() -> None:
+    corners = ((0.0, 0.0), (0.012, 0.0), (0.012, 0.012), (0.0, 0.012))
+    swatch = measure_swatch(picture(noisy((50, 0, 0), 900)), corners)
+    assert swatch.repeatability_delta_e == 0
+    assert swatch.unevenness >= 0
+
+
 def highlights(body: tuple[float, float, float], light: tuple[float, float, float]) -> np.ndarray:
     pixels = np.tile(np.array(body, dtype=np.float32), (1000, 1))
     pixels[:12] = light

@@ -118,3 +118,5 @@ def test_folders_and_results_that_cannot_be_used_are_one_sentence(folder: Path) 
     with pytest.raises(OutputError, match="cannot be written"):
         measure_swatch_folder(folder, folder / "no" / "r.jsonl", backend="threading", jobs=1)
     assert list(read_results(folder / "never.jsonl")) == []
+    (folder.parent / "empty").mkdir()
+    assert measure_swatch_folder(folder.parent / "empty", folder.parent / "r.jsonl") == ()
