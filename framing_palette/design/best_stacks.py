@@ -3,7 +3,8 @@
 Merit is a sum of one number a candidate and one a pair of neighbours, so dynamic programming finds
 the best stack without looking at them all. Best-first branching then gives the next ones: whatever
 a found stack forbids for its followers (to be its twin, to be as thick, to be as dear) is a
-statement that in at least one layer something must change, and each layer in turn is held to it.
+statement that something must change in at least one layer, or in some few, and each such way is
+followed in turn.
 """
 
 import heapq
@@ -11,11 +12,16 @@ from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 
 import numpy as np
+from numpy.typing import NDArray
 
 from framing_palette.arrays import BoolArray, Float64Array
 
 Stack = tuple[int, ...]
 Masks = tuple[BoolArray, ...]
+Tail = tuple[Float64Array, NDArray[np.intp]]
+Tails = dict[tuple[int, tuple[bytes, ...]], Tail]
+
+SLACK = 1e-9  # sums of floating-point lengths and prices are no finer
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -38,14 +44,14 @@ class Budget:
         used = sum(float(cost[index]) for cost, index in zip(self.costs, stack, strict=True))
         return used - self.limit
 
-    def masks_without(self, stack: Stack) -> Iterator[tuple[int, BoolArray]]:
-        """Yield layer and mask, one of which every stack that fits must obey.
+    def ways_within(self, stack: Stack) -> Iterator[dict[int, BoolArray]]:
+        """Yield masks by layer, one set of which every stack that fits must obey.
 
         To save the excess in all, some layer must save its equal part of it.
         """
         saving = self.excess(stack) / len(stack)
         for layer, (cost, index) in enumerate(zip(self.costs, stack, strict=True)):
-            yield layer, cost <= cost[index] - saving + 1e-12
+            yield {layer: cost <= cost[index] - saving + 1e-12}
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -60,7 +66,10 @@ class StackProblem:
         One matrix a neighbouring pair: merit of each candidate beside each of the next layer.
     differs
         ``differs(layer, index)`` masks the candidates of a layer that look different enough from
-        one of them; a stack is the twin of another when no layer differs.
+        one of them.
+    apart
+        Groups of layers: two stacks are apart when all layers of any one group differ, and twins
+        otherwise.
     budgets
         Sums that must stay within limits.
     """
@@ -68,6 +77,7 @@ class StackProblem:
     single: tuple[Float64Array, ...]
     pair: tuple[Float64Array, ...]
     differs: Callable[[int, int], BoolArray]
+    apart: tuple[tuple[int, ...], ...]
     budgets: tuple[Budget, ...] = ()
 
 
@@ -90,12 +100,13 @@ def best_stacks(
     """
     heap: list[tuple[float, Stack, int, Masks]] = []
     seen: set[tuple[bytes, ...]] = set()
+    tails: Tails = {}
 
     def push(masks: Masks) -> None:
         key = tuple(np.packbits(mask).tobytes() for mask in masks)
         if key not in seen and all(mask.any() for mask in masks):
             seen.add(key)
-            merit, stack = best_stack(problem, masks)
+            merit, stack = best_stack(problem, masks, tails)
             heapq.heappush(heap, (-merit, stack, len(seen), masks))
 
     for masks in starts:
@@ -103,49 +114,76 @@ def best_stacks(
     chosen: list[tuple[float, Stack]] = []
     while heap and len(chosen) < count:
         negative, stack, _, masks = heapq.heappop(heap)
-        if not any(budget.excess(stack) > 1e-9 for budget in problem.budgets) and not any(
+        if not any(budget.excess(stack) > SLACK for budget in problem.budgets) and not any(
             is_twin(problem, old, stack) for _, old in chosen
         ):
             chosen.append((-negative, stack))
-        for layer, mask in _ways_on(problem, stack, chosen):
-            push((*masks[:layer], masks[layer] & mask, *masks[layer + 1 :]))
+        for way in _ways_on(problem, stack, chosen):
+            push(tuple(mask & way.get(layer, True) for layer, mask in enumerate(masks)))
     return chosen
 
 
-def best_stack(problem: StackProblem, masks: Masks) -> tuple[float, Stack]:
-    """Return the best stack under the masks, budgets left aside, by dynamic programming."""
-    value = np.where(masks[-1], problem.single[-1], -np.inf)
-    follow = []
-    for layer in range(len(masks) - 2, -1, -1):
-        rows, columns = np.flatnonzero(masks[layer]), np.flatnonzero(np.isfinite(value))
-        beyond = problem.pair[layer][np.ix_(rows, columns)] + value[columns]
-        best = beyond.argmax(axis=1)
-        step = np.zeros(len(masks[layer]), dtype=np.intp)
-        step[rows] = columns[best]
-        follow.append(step)
-        value = np.full(len(masks[layer]), -np.inf)
-        value[rows] = problem.single[layer][rows] + beyond[np.arange(len(rows)), best]
+def best_stack(
+    problem: StackProblem, masks: Masks, tails: Tails | None = None
+) -> tuple[float, Stack]:
+    """Return the best stack under the masks, budgets left aside, by dynamic programming.
+
+    Parameters
+    ----------
+    problem
+        Merits.
+    masks
+        Which candidates each layer may have, at least one.
+    tails
+        Filled with the best ways to go on from each layer, which later searches share.
+    """
+    known: Tails = {} if tails is None else tails
+    value, _ = _tail(problem, masks, 0, known)
     stack = [int(value.argmax())]
-    for step in reversed(follow):
-        stack.append(int(step[stack[-1]]))
+    for layer in range(len(masks) - 1):
+        stack.append(int(_tail(problem, masks, layer, known)[1][stack[-1]]))
     return float(value.max()), tuple(stack)
 
 
+def _tail(problem: StackProblem, masks: Masks, layer: int, tails: Tails) -> Tail:
+    """Return, for each candidate of a layer, the best merit from it on, and the next candidate."""
+    key = (layer, tuple(np.packbits(mask).tobytes() for mask in masks[layer:]))
+    if key not in tails:
+        tails[key] = _new_tail(problem, masks, layer, tails)
+    return tails[key]
+
+
+def _new_tail(problem: StackProblem, masks: Masks, layer: int, tails: Tails) -> Tail:
+    value = np.full(len(masks[layer]), -np.inf)
+    step = np.zeros(len(masks[layer]), dtype=np.intp)
+    rows = np.flatnonzero(masks[layer])
+    value[rows] = problem.single[layer][rows]
+    if layer + 1 < len(masks):
+        beyond = _tail(problem, masks, layer + 1, tails)[0]
+        columns = np.flatnonzero(np.isfinite(beyond))
+        onward = problem.pair[layer][np.ix_(rows, columns)] + beyond[columns]
+        best = onward.argmax(axis=1)
+        step[rows] = columns[best]
+        value[rows] += onward[np.arange(len(rows)), best]
+    return value, step
+
+
 def is_twin(problem: StackProblem, one: Stack, other: Stack) -> bool:
-    """Tell whether two stacks look alike in every layer."""
-    return not any(problem.differs(layer, index)[other[layer]] for layer, index in enumerate(one))
+    """Tell whether two stacks look so alike that showing both would be no choice."""
+    differ = [bool(problem.differs(layer, index)[other[layer]]) for layer, index in enumerate(one)]
+    return not any(all(differ[layer] for layer in group) for group in problem.apart)
 
 
 def _ways_on(
     problem: StackProblem, stack: Stack, chosen: Sequence[tuple[float, Stack]]
-) -> Iterator[tuple[int, BoolArray]]:
-    """Yield layer and mask, one of which every acceptable stack after this one must obey."""
+) -> Iterator[dict[int, BoolArray]]:
+    """Yield masks by layer, one set of which every acceptable stack after this one must obey."""
     for budget in problem.budgets:
-        if budget.excess(stack) > 1e-9:
-            yield from budget.masks_without(stack)
+        if budget.excess(stack) > SLACK:
+            yield from budget.ways_within(stack)
             return
     for _, old in chosen:
         if is_twin(problem, old, stack):
-            for layer, index in enumerate(old):
-                yield layer, problem.differs(layer, index)
+            for group in problem.apart:
+                yield {layer: problem.differs(layer, old[layer]) for layer in group}
             return

@@ -8,6 +8,7 @@ layer, so that the search is exact however many combinations there are (see ``be
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from decimal import Decimal
+from functools import cache
 from itertools import pairwise
 from math import prod
 
@@ -33,7 +34,7 @@ USUAL_WIDTH_MM = {  # common practice, what shows of a layer
     Kind.LINER: 25.0,
     Kind.MOULDING: 30.0,
 }
-BROAD = {Kind.MAT, Kind.LINER, Kind.MOULDING}  # two designs alike in these are near twins
+BROAD = {Kind.MAT, Kind.LINER, Kind.MOULDING}  # what is seen of a design across the counter
 TWIN_DELTA_E = 10.0
 STACK_PULL = -0.6  # merit for a stack whose pull is 1 everywhere
 INSIDE = Length.mm_of(8)  # glazing, thin art and backing, common practice
@@ -222,19 +223,16 @@ class _ProblemMaker:
 
     def problem(self, places: list[_Place]) -> StackProblem:
         labs = [place.lab for place in places]
-        broad = [place.kind in BROAD for place in places]
-        if not any(broad):
-            broad = [True] * len(places)
 
+        @cache
         def differs(layer: int, index: int) -> BoolArray:
-            if not broad[layer]:
-                return np.zeros(len(labs[layer]), dtype=np.bool_)
             return np.asarray(delta_e_2000(labs[layer], labs[layer][index]) >= TWIN_DELTA_E)
 
         return StackProblem(
             single=tuple(place.single for place in places),
             pair=tuple(neighbour_merit(one, two, self.rule) for one, two in pairwise(labs)),
             differs=differs,
+            apart=_apart([place.kind for place in places]),
             budgets=tuple(self._budgets(places)),
         )
 
@@ -253,6 +251,16 @@ class _ProblemMaker:
 
     def _depths(self, place: _Place, *, last: bool) -> Float64Array:
         return np.array([_depth_mm(sample, last=last) for sample in place.samples])
+
+
+def _apart(kinds: Sequence[Kind]) -> tuple[tuple[int, ...], ...]:
+    """Return which layers must differ for two designs to be a choice: a broad one and one more."""
+    layers = range(len(kinds))
+    broad = [layer for layer in layers if kinds[layer] in BROAD] or list(layers)
+    if len(kinds) < 3:
+        return tuple((layer,) for layer in broad)
+    pairs = {(min(one, two), max(one, two)) for one in broad for two in layers if one != two}
+    return tuple(sorted(pairs))
 
 
 def _depth_mm(sample: Sample, *, last: bool) -> float:

@@ -1,7 +1,7 @@
 """Whole-design search: exact, varied and physically possible."""
 
 from decimal import Decimal
-from itertools import product
+from itertools import pairwise, product
 
 import numpy as np
 import pytest
@@ -38,7 +38,7 @@ def _merit(layers, kinds):
         alone = ranking(SEA_FINDINGS, [layer])
         total += float(alone.judgement.merit[0])
         total += STACK_PULL * USUAL_WIDTH_MM[layer.kind] / widths * float(alone.measures.pull[0])
-    for one, two in zip(layers, layers[1:], strict=False):
+    for one, two in pairwise(layers):
         pair = neighbour_merit(np.array([one.mean_lab]), np.array([two.mean_lab]), HOUSE_RULE)
         total += float(pair[0, 0])
     return total
@@ -49,7 +49,11 @@ def test_the_best_design_is_the_best_of_all_that_brute_force_finds(seed):
     rack = _rack(seed=seed, count=6)
     found = search_designs(SEA_FINDINGS, rack, KINDS, top=1).designs[0]
     usable = [
-        [line.sample for line in ranking(SEA_FINDINGS, rack, kinds=(kind,)) if line.verdict != "clash"]
+        [
+            line.sample
+            for line in ranking(SEA_FINDINGS, rack, kinds=(kind,))
+            if line.verdict != "clash"
+        ]
         for kind in KINDS
     ]
     best = max(product(*usable), key=lambda layers: _merit(layers, KINDS))
@@ -104,7 +108,9 @@ def test_no_design_is_deeper_than_its_rabbet():
             s.mean_lab,
             kind=s.kind,
             thickness=Length.mm_of(int(rng.integers(1, 9))),
-            rabbet_depth=Length.mm_of(int(rng.integers(10, 24))) if s.kind is Kind.MOULDING else None,
+            rabbet_depth=Length.mm_of(int(rng.integers(10, 24)))
+            if s.kind is Kind.MOULDING
+            else None,
         )
         for s in _rack(count=12)
     ]

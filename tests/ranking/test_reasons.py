@@ -87,19 +87,19 @@ def _is_lighter(match: re.Match, line: RankedSample) -> bool:
 Check = Callable[[re.Match, RankedSample, Findings], bool]
 SENTENCES: dict[str, Check] = {
     rf"Close to {PLACE}, but another hue at much the same strength: it looks like a match that failed\.": (
-        lambda m, x, f: x.measures.near_miss >= LIMIT and m["name"] == x.measures.near_miss_name
+        lambda m, x, _f: x.measures.near_miss >= LIMIT and m["name"] == x.measures.near_miss_name
     ),
     r"Stronger in colour than (?P<focus>.+): the eye goes to the border first\.": (
-        lambda m, x, f: (
+        lambda _m, x, f: (
             max(np.hypot(*c.lab[1:]) for c in x.sample.colours) > subject_of(f).focus_chroma
         )
     ),
     r"(?P<cast>Yellower|Colder|Pinker|Greener) than the whites of the picture\.": _cast_is_true,
     r"Its (?P<name>.+) is a strong hue that the picture does not use\.": (
-        lambda m, x, f: x.measures.stray >= LIMIT and m["name"] == plain_name(_mean(x))
+        lambda m, x, _f: x.measures.stray >= LIMIT and m["name"] == plain_name(_mean(x))
     ),
     rf"Repeats {PLACE}{SMALL}\.": (
-        lambda m, x, f: (
+        lambda m, x, _f: (
             x.measures.echo_delta_e <= 6
             and m["name"] == x.measures.echo_name
             and _small_is_true(m, x)
@@ -107,39 +107,41 @@ SENTENCES: dict[str, Check] = {
     ),
     rf"A (?P<how>[\w ]+) version of {PLACE}{SMALL}\.": _version_is_true,
     rf"Near to {PLACE}{SMALL}\.": (
-        lambda m, x, f: any(max(map(abs, step)) < 4 for step in _steps(x, f))
+        lambda _m, x, f: any(max(map(abs, step)) < 4 for step in _steps(x, f))
     ),
-    rf"Of one family with {PLACE}\.": lambda m, x, f: x.measures.kin >= 0.5,
+    rf"Of one family with {PLACE}\.": lambda _m, x, _f: x.measures.kin >= 0.5,
     r"A plain neutral, clearly (?P<how>lighter|darker) than (?P<edge>.+)\.": (
-        lambda m, x, f: x.measures.foil >= 0.5 and _is_lighter(m, x)
+        lambda m, x, _f: x.measures.foil >= 0.5 and _is_lighter(m, x)
     ),
     r"Repeats no colour of the picture closely\.": (
-        lambda m, x, f: x.measures.echo < 0.5 and x.measures.kin < 0.5
+        lambda _m, x, _f: x.measures.echo < 0.5 and x.measures.kin < 0.5
     ),
-    r"Settles into (?P<edge>.+)\.": lambda m, x, f: x.verdict is Verdict.BLEND,
+    r"Settles into (?P<edge>.+)\.": lambda _m, x, _f: x.verdict is Verdict.BLEND,
     r"Stands apart from (?P<edge>.+) by colour more than by depth\.": (
-        lambda m, x, f: abs(x.measures.separation_lightness) < 10 and x.verdict is not Verdict.BLEND
+        lambda _m, x, _f: (
+            abs(x.measures.separation_lightness) < 10 and x.verdict is not Verdict.BLEND
+        )
     ),
     r"Stands apart from (?P<edge>.+): it is (?P<how>lighter|darker)\.": (
-        lambda m, x, f: abs(x.measures.separation_lightness) >= 10 and _is_lighter(m, x)
+        lambda m, x, _f: abs(x.measures.separation_lightness) >= 10 and _is_lighter(m, x)
     ),
     r"Brighter than (?P<focus>.+)\.": (
-        lambda m, x, f: max(c.lab[0] for c in x.sample.colours) > subject_of(f).focus_light
+        lambda _m, x, f: max(c.lab[0] for c in x.sample.colours) > subject_of(f).focus_light
     ),
     r"Quieter than (?P<focus>.+): the eye goes to the picture first\.": (
-        lambda m, x, f: x.measures.pull <= 1
+        lambda _m, x, _f: x.measures.pull <= 1
     ),
     r"Quiet in colour beside (?P<focus>.+)\.": (
-        lambda m, x, f: x.measures.pull > 1 and x.measures.vividness < 0.3
+        lambda _m, x, _f: x.measures.pull > 1 and x.measures.vividness < 0.3
     ),
     r"Its surface is about as fine and as lively as the picture's\.": (
-        lambda m, x, f: x.measures.texture >= 0.85
+        lambda _m, x, _f: x.measures.texture >= 0.85
     ),
     r"A soft surface for a soft subject\.": (
-        lambda m, x, f: x.measures.softness >= 0.85 and x.sample.surface is not None
+        lambda _m, x, _f: x.measures.softness >= 0.85 and x.sample.surface is not None
     ),
     r"Stands out from the picture (?P<how>more|less) than (?P<focus>.+) does\.": (
-        lambda m, x, f: (m["how"] == "more") == (x.measures.pull > 1)
+        lambda m, x, _f: (m["how"] == "more") == (x.measures.pull > 1)
     ),
 }
 

@@ -80,7 +80,7 @@ def test_choices_at_random_do_not_beat_the_house_rule_by_much():
 
 
 def test_no_weight_moves_past_its_bounds_or_changes_its_sign():
-    fit = fit_taste(_shop(300, weights={name: 0.0 for name in QUALITIES[:6]}))
+    fit = fit_taste(_shop(300, weights=dict.fromkeys(QUALITIES[:6], 0.0)))
     for name in QUALITIES:
         house, own = getattr(HOUSE_RULE.weights, name), getattr(fit.rule.weights, name)
         assert abs(own - house) <= max(MOVES_AT_MOST * abs(house), SMALLEST_MOVE) + 1e-9
