@@ -7,6 +7,7 @@ defect and ends it with 1.
 
 from collections.abc import Sequence
 from pathlib import Path
+from typing import Any
 
 
 class FramingPaletteError(Exception):
@@ -92,6 +93,31 @@ class JobFileError(FileProblemError):
 
 class OutputError(FileProblemError):
     """A file or folder cannot be written."""
+
+
+class JobStoreError(FileProblemError):
+    """The shop's jobs cannot be opened, read or written; nothing that was saved is lost."""
+
+
+class JobStoreDamagedError(JobStoreError):
+    """The file of the shop's jobs is damaged or gone; it is left as it is until somebody decides.
+
+    Parameters
+    ----------
+    path, problem
+        The file, and what is wrong with it.
+    backup
+        The newest whole backup, None when there is none.
+    """
+
+    def __init__(self, path: Path, *, problem: str, backup: Path | None) -> None:
+        self.backup = backup
+        todo = (
+            "no whole backup is there, so keep a copy of the file and begin with an empty one"
+            if backup is None
+            else f"restore the newest whole backup, {backup.name}; the file is kept beside it"
+        )
+        super().__init__(path, problem=problem, todo=todo)
 
 
 class ChartError(FramingPaletteError, ValueError):
@@ -243,6 +269,49 @@ class SampleChangedError(FramingPaletteError, RuntimeError):
             f"{code} was changed at another counter (you saw version {seen}, it is now {found}): "
             "look at it again and repeat your change.",
         )
+
+
+class JobChangedElsewhereError(FramingPaletteError, RuntimeError):
+    """Another counter saved the job since it was opened here; nothing was overwritten.
+
+    Parameters
+    ----------
+    number
+        The job's.
+    seen, found
+        The version that was opened here, and the one that is saved now.
+    mine, theirs
+        The job as it was to be saved, and as it is saved now, for merging.
+    """
+
+    def __init__(self, number: str, *, seen: int, found: int, mine: Any, theirs: Any) -> None:
+        self.number = number
+        self.seen, self.found = seen, found
+        self.mine, self.theirs = mine, theirs
+        super().__init__(
+            f"Job {number} was changed at another counter (you have version {seen}, it is now "
+            f"{found}): look at both and save again.",
+        )
+
+
+class JobNumberTakenError(FramingPaletteError, ValueError):
+    """A new job has the number of another one."""
+
+    def __init__(self, number: str) -> None:
+        self.number = number
+        super().__init__(f"There is another job {number}: give the new one a number of its own.")
+
+
+class UnknownJobError(FramingPaletteError, KeyError):
+    """No job has this number; it may have been erased."""
+
+    def __init__(self, number: str) -> None:
+        self.number = number
+        self._sentence = f"There is no job {number} in this shop: look for it by client or date."
+        super().__init__(self._sentence)
+
+    def __str__(self) -> str:
+        return self._sentence
 
 
 class ImportPlanError(FramingPaletteError, RuntimeError):

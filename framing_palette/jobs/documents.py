@@ -112,8 +112,12 @@ class JobModel(_Model):
 
 
 def job_text(job: Job) -> str:
-    """Write a job as a JSON document; reading it gives the same job to the last digit."""
-    return json.dumps(_document(job), ensure_ascii=False, indent=1)
+    """Write a job as a JSON document; reading it gives the same job to the last digit.
+
+    Half characters, which come from file names in a foreign encoding, become question marks.
+    """
+    text = json.dumps(_document(job), ensure_ascii=False, indent=1)
+    return text.encode("utf-8", "replace").decode("utf-8")
 
 
 def job_from_text(text: str, path: Path | str, catalogue: Catalogue | None = None) -> Job:

@@ -1,0 +1,132 @@
+"""The database under the shop's jobs: where it lies, how it is opened, and whether it is whole."""
+
+import os
+import sqlite3
+from contextlib import closing
+from pathlib import Path
+from typing import Any, Final
+
+from sqlalchemy import Connection, Engine, create_engine, event
+from sqlalchemy.engine import URL, make_url
+from sqlalchemy.exc import ArgumentError, NoSuchModuleError
+
+from framing_palette.errors import JobStoreError
+
+BUSY_SECONDS: Final = 15
+_PRAGMAS: Final = (
+    f"busy_timeout = {BUSY_SECONDS * 1000}",
+    "journal_mode = WAL",
+    "synchronous = FULL",  # what was accepted survives a power cut, not just a crash
+    "foreign_keys = ON",
+    "secure_delete = ON",  # what is erased is overwritten
+)
+_WRITES: Final = "framing_palette_writes"
+
+
+def default_jobs_path() -> Path:
+    """Return where the jobs of this computer are kept."""
+    import platformdirs
+
+    return platformdirs.user_data_path("framing-palette", appauthor=False) / "jobs.sqlite"
+
+
+def is_server(address: str | Path) -> bool:
+    """Return whether an address names a server and no file."""
+    return "://" in str(address) and not str(address).startswith("sqlite:")
+
+
+def file_of(address: str | Path) -> Path:
+    """Return the file that an address of SQLite or a plain path names."""
+    text = str(address)
+    return Path(make_url(text).database or "" if "://" in text else text)
+
+
+def open_file(path: Path) -> Engine:
+    """Return the engine for a file, which is made when missing, readable by its owner alone.
+
+    Raises
+    ------
+    JobStoreError
+        When the file or its folder cannot be made.
+    """
+    try:
+        path.parent.mkdir(parents=True, exist_ok=True, mode=0o700)
+        os.close(os.open(path, os.O_RDWR | os.O_CREAT, 0o600))
+        if path.stat().st_mode & 0o077:
+            path.chmod(0o600)
+    except OSError as error:
+        raise JobStoreError(
+            path,
+            problem=f"cannot be written ({error.strerror or error})",
+            todo="choose a folder that exists and that you may write to",
+        ) from error
+    engine = create_engine(URL.create("sqlite", database=str(path)))
+    event.listen(engine, "connect", _set_up)
+    event.listen(engine, "begin", _begin)
+    return engine
+
+
+def open_server(address: str) -> tuple[Engine, str]:
+    """Return the engine for a server and its address as it may be shown, without the password.
+
+    Raises
+    ------
+    JobStoreError
+        When the address is none, or its driver is not installed.
+    """
+    try:
+        url = make_url(address)
+        engine = create_engine(url, pool_pre_ping=True)
+    except (ArgumentError, NoSuchModuleError, ImportError) as error:
+        raise JobStoreError(
+            address.rpartition("@")[2],
+            problem="is no address of a database that can be opened here",
+            todo="name a file, or install the driver for the address",
+        ) from error
+    return engine, url.render_as_string(hide_password=True)
+
+
+def for_writing(engine: Engine) -> Engine:
+    """Return the engine whose transactions on a file hold it for writing from their beginning."""
+    return engine.execution_options(**{_WRITES: True})
+
+
+def fault_of(path: Path) -> str:
+    """Return what is wrong with a database file, in words, empty when it is whole.
+
+    Raises
+    ------
+    JobStoreError
+        When that cannot be found out, because the file cannot be read or another program holds it.
+    """
+    try:
+        with closing(sqlite3.connect(path, timeout=BUSY_SECONDS)) as connection:
+            found = str(connection.execute("PRAGMA integrity_check(1)").fetchone()[0])
+            orphan = connection.execute("PRAGMA foreign_key_check").fetchone()
+    except sqlite3.OperationalError as error:
+        raise JobStoreError(
+            path,
+            problem=f"cannot be opened ({error})",
+            todo="check that you may read and write it, that no other program holds it, and "
+            "that the disk is not full",
+        ) from error
+    except sqlite3.DatabaseError as error:
+        return f"is damaged ({error})"
+    if found != "ok":
+        return f"is damaged ({found.splitlines()[-1]})"
+    return "" if orphan is None else "is damaged (a sample without its job)"
+
+
+def _set_up(connection: Any, _record: object) -> None:
+    """Wait for other counters, write ahead, and leave transactions to `_begin`."""
+    connection.isolation_level = None
+    cursor = connection.cursor()
+    for pragma in _PRAGMAS:
+        cursor.execute(f"PRAGMA {pragma}")
+    cursor.close()
+
+
+def _begin(connection: Connection) -> None:
+    """Open a transaction; one that writes waits for its turn at once and never fails half way."""
+    writes = connection.get_execution_options().get(_WRITES)
+    connection.exec_driver_sql("BEGIN IMMEDIATE" if writes else "BEGIN")
