@@ -7,7 +7,7 @@ from PySide6.QtCore import QPoint, QPointF, Qt
 from PySide6.QtWidgets import QWidget
 from pytestqt.qtbot import QtBot
 
-from framing_palette.catalogue import Catalogue, Kind, Sample, SampleColour
+from framing_palette.catalogue import Kind
 from framing_palette.design import Design
 from framing_palette.design.changing import borders_of
 from framing_palette.units import Length
@@ -16,33 +16,9 @@ from framing_palette.window.section.scene import Scene
 from framing_palette.window.shell import Shell
 from framing_palette.window.steps.build import BuildShelf, BuildStage, BuildStep
 from framing_palette.window.steps.step import Standing
+from tests.window.buildable import BUILDABLE
 
 inch = Length.inches
-
-
-def part(code: str, lab: tuple[float, float, float], kind: Kind, **measures: Length) -> Sample:
-    name = code.replace("-", " ").capitalize()
-    return Sample(code, name, kind, (SampleColour(lab, 1.0),), **measures)
-
-
-BOARD = inch("1/16")
-BUILDABLE = Catalogue(
-    samples=(
-        part("brick-red", (38.0, 30.0, 20.0), Kind.MAT, thickness=BOARD),
-        part("deep-sea", (40.0, -4.0, -14.0), Kind.MAT, thickness=BOARD),
-        part("pale-sky", (80.0, -3.0, -7.0), Kind.MAT, thickness=BOARD),
-        part("acid-lime", (85.0, -50.0, 80.0), Kind.MAT, thickness=BOARD),
-        part(
-            "black-flat", (18.0, 0.0, 0.0), Kind.MOULDING,
-            face=inch("1 1/2"), thickness=inch(1), rabbet_width=inch("1/4"), rabbet_depth=inch("5/8"),
-        ),
-        part(
-            "thin-ash", (60.0, 4.0, 18.0), Kind.MOULDING,
-            face=inch(1), thickness=inch("1/2"), rabbet_width=inch("1/4"), rabbet_depth=inch("1/4"),
-        ),
-    ),
-    name="Invented rack that can be built",
-)  # fmt: skip
 
 
 @pytest.fixture

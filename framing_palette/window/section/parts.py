@@ -66,6 +66,8 @@ class PartRow(QWidget):
         field.edit.setAlignment(Qt.AlignmentFlag.AlignRight)
         field.show_value(length, unit, denominator)  # type: ignore[arg-type]
         field.taken.connect(self._take)
+        field.setParent(self)  # only its parts are shown, each in its own place
+        field.hide()
         self._row.addWidget(field.edit, 0, Qt.AlignmentFlag.AlignVCenter)
         self.column.addWidget(field.fault)
         self.field = field
@@ -214,7 +216,7 @@ class PartList(QWidget):
         if place is not None:
             line = self._layer_actions(design, place, part)
             if place == design.outermost_mat:
-                self._add_foot(design, line)
+                self._add_foot(design, line, row)
             row.column.addLayout(line)
         elif part == "glazing":
             self.panes = Choice(
@@ -257,14 +259,14 @@ class PartList(QWidget):
             ),
         ):
             button = IconButton(icon, told, keys=keys)
-            button.setEnabled(can)
-            button.setVisible(can)
+            if not can:
+                button.hide()
             button.clicked.connect(lambda _on=False, act=act: self._try(act))
             line.addWidget(button)
         line.addStretch(1)
         return line
 
-    def _add_foot(self, design: Design, line: QHBoxLayout) -> None:
+    def _add_foot(self, design: Design, line: QHBoxLayout, row: PartRow) -> None:
         preferences = self._session.preferences
         line.addWidget(words(self.tr("foot wider by"), size="small", quiet=True))
         line.addSpacing(MARGIN)
@@ -273,6 +275,8 @@ class PartList(QWidget):
         self.foot.edit.setAlignment(Qt.AlignmentFlag.AlignRight)
         self.foot.show_value(foot_of(design), preferences.unit, preferences.denominator)
         self.foot.taken.connect(self._set_foot)
+        self.foot.setParent(row)
+        self.foot.hide()
         line.addWidget(self.foot.edit)
 
     def _set_width(self, part: str, width: Length) -> None:
