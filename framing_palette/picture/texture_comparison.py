@@ -6,7 +6,7 @@ from typing import NamedTuple
 import numpy as np
 from numpy.typing import ArrayLike
 
-from framing_palette.arrays import Float64Array
+from framing_palette.arrays import BoolArray, Float64Array
 from framing_palette.errors import ShapeError
 from framing_palette.picture.findings import BANDS_MM, PATTERN_CODES, Texture
 
@@ -28,6 +28,8 @@ TEXTURE_MEASURES = (
 """The name of each number of a texture's row, in order."""
 
 _SHORT = 2 * _BANDS + 5  # rows written before the later measures
+_ORDER = slice(2 * _BANDS + 1, 2 * _BANDS + 3)  # strength of direction, regularity
+_ORDER_WEIGHT, _ORDER_SPREAD = 0.2, 0.15
 _LIGHTNESS, _CHROMA = slice(0, _BANDS), slice(_BANDS, 2 * _BANDS)
 _MEAN = _SHORT
 _PEAKS = slice(_MEAN + 1, _MEAN + 1 + _BANDS)
@@ -96,8 +98,9 @@ def texture_distances(one: Texture, many: ArrayLike) -> Float64Array:
     """Return the distance of one texture to each of many, shape (n,); about 1 is plainly unlike.
 
     Contrast of lightness and chroma, peakedness and local patterns are compared octave by octave
-    where both are known. The grain's direction does not count, since a sample can be turned, nor
-    does exposure: contrast is taken relative to L* + 16.
+    where both are known, then how directed and how regular both are. The grain's direction itself
+    does not count, since a sample can be turned, nor does exposure: contrast is taken relative to
+    L* + 16.
 
     Parameters
     ----------
@@ -113,7 +116,10 @@ def texture_distances(one: Texture, many: ArrayLike) -> Float64Array:
     """
     rows = _full_rows(np.atleast_2d(np.asarray(many, dtype=np.float64)))
     mine = texture_vector(one)[np.newaxis]
-    total, weight = np.zeros(len(rows)), np.zeros(len(rows))
+    total = _ORDER_WEIGHT * np.mean((rows[:, _ORDER] - mine[:, _ORDER]) ** 2, axis=1)
+    total /= _ORDER_SPREAD**2
+    weight = np.where(_share_a_band(mine, rows), _ORDER_WEIGHT, 0.0)
+    total = np.where(weight > 0, total, 0.0)
     for own, other in zip(_aspects(mine), _aspects(rows), strict=True):
         square = _mean_square(other.values - own.values) / own.spread**2
         known = np.isfinite(square)
@@ -121,6 +127,12 @@ def texture_distances(one: Texture, many: ArrayLike) -> Float64Array:
         weight += np.where(known, own.weight, 0.0)
     mean = np.divide(total, weight, out=np.full(len(rows), np.nan), where=weight > 0)
     return np.asarray(np.sqrt(mean), dtype=np.float64)
+
+
+def _share_a_band(mine: Float64Array, rows: Float64Array) -> BoolArray:
+    """Return for which rows some octave is known on both sides, shape (n,)."""
+    known = np.isfinite(rows[:, _LIGHTNESS] + mine[:, _LIGHTNESS])
+    return np.asarray(known.any(axis=1), dtype=np.bool_)
 
 
 def _aspects(rows: Float64Array) -> tuple[_Aspect, ...]:
@@ -131,7 +143,7 @@ def _aspects(rows: Float64Array) -> tuple[_Aspect, ...]:
     return (
         _Aspect(np.log(rows[:, _LIGHTNESS] * relative + _NOISE), 0.3, 0.35),
         _Aspect(np.log(rows[:, _CHROMA] * relative + 3 * _NOISE), 0.3, 0.35),
-        _Aspect(rows[:, _PEAKS], 0.3, 0.35),
+        _Aspect(rows[:, _PEAKS], 0.5, 0.35),
         _Aspect(patterns, 1.0, 0.16),
     )
 
