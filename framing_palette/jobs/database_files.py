@@ -20,6 +20,7 @@ _PRAGMAS: Final = (
     "foreign_keys = ON",
     "secure_delete = ON",  # what is erased is overwritten
 )
+_LEAST_BYTES: Final = 512  # the smallest page
 _WRITES: Final = "framing_palette_writes"
 
 
@@ -100,10 +101,12 @@ def fault_of(path: Path) -> str:
         When that cannot be found out, because the file cannot be read or another program holds it.
     """
     try:
+        if 0 < path.stat().st_size < _LEAST_BYTES:  # SQLite takes a stump for an empty database
+            return "is damaged (it is cut short)"
         with closing(sqlite3.connect(path, timeout=BUSY_SECONDS)) as connection:
             found = str(connection.execute("PRAGMA integrity_check(1)").fetchone()[0])
             orphan = connection.execute("PRAGMA foreign_key_check").fetchone()
-    except sqlite3.OperationalError as error:
+    except (OSError, sqlite3.OperationalError) as error:
         raise JobStoreError(
             path,
             problem=f"cannot be opened ({error})",

@@ -179,11 +179,16 @@ class JobStore:
             pictures -= set(connection.execute(tables.select_pictures(sorted(pictures))).scalars())
         return numbers, self.photographs.erase(pictures)
 
-    def fold_in(self) -> None:
-        """Write what SQLite keeps beside its file into the file; a server needs none of it."""
-        if self.path is not None:
-            with self._translated(), self._engine.connect() as connection:
-                connection.connection.cursor().execute("PRAGMA wal_checkpoint(TRUNCATE)")
+    def fold_in(self) -> bool:
+        """Write what SQLite keeps beside its file into the file and empty that.
+
+        Returns whether nobody was in the way; a server needs none of it.
+        """
+        if self.path is None:
+            return True
+        with self._translated(), self._engine.connect() as connection:
+            cursor = connection.connection.cursor()
+            return int(cursor.execute("PRAGMA wal_checkpoint(TRUNCATE)").fetchone()[0]) == 0
 
     def take_backup(self) -> Path:
         """Copy the file to its folder of backups and return the copy; others go on meanwhile.
