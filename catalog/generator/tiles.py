@@ -125,7 +125,7 @@ def draw_own(line: Line) -> painting.Bytes:
     weights, tone = _own_mix(line, seeded(line.code))
     if len(weights) == 2 and len(lab) == 3:
         lab = lab[[0, 2]]
-    count = 32 if line.surface in ("mottled", "linen") else 40
+    count = 32
     return painting.few_colours(painting.mix(lab, weights, tone), count)
 
 
