@@ -15,7 +15,15 @@ from framing_palette.arrays import Float64Array, FloatArray, UInt8Array
 from framing_palette.colour import delta_e_2000, lab_d50_to_xyz_d50, xyz_d50_to_lab_d50
 from framing_palette.colour.charts import CHART_COLUMNS, CHART_ROWS, chart_lab
 from framing_palette.errors import ChartError
-from framing_palette.picture.chart_grids import GAP_SHARE, grid_proposals
+from framing_palette.picture.chart_grids import grid_proposals
+from framing_palette.picture.chart_layout import (
+    Corners,
+    corners_through,
+    glimpsed_patches,
+    mapped,
+    patch_points,
+    unit_to,
+)
 
 LARGEST_MISFIT: Final = 12.0
 """Mean ΔE00 of a linear map to the reference above which a grid is not the chart.
@@ -27,7 +35,6 @@ at or over 16.9.
 LARGEST_MISFIT_CUT: Final = 5.0  # stricter, since fewer patches fit more easily
 LEAST_PATCHES: Final = 16
 
-PATCH_SHARE: Final = 0.5  # side of the sampled middle over the side of a patch
 _MOST_CHARTS = 3
 _SETTLED_SHARE = 0.9  # of a patch's side that must look even
 
@@ -43,9 +50,6 @@ _LOOKS: Final[tuple[tuple[int, float | None, int], ...]] = (
     (1400, 2.0, 3),
 )
 _SECOND_LOOKS: Final = 2
-
-Point = tuple[float, float]
-Corners = tuple[Point, Point, Point, Point]
 
 
 @dataclass(frozen=True, slots=True)
@@ -143,69 +147,6 @@ def chart_at(corners: Corners, linear: FloatArray) -> Chart:
     return chart
 
 
-def patch_centres(corners: Corners | Float64Array) -> Float64Array:
-    """Return the patches' middles, shape (24, 2), (x, y) in the coordinates of the corners."""
-    side, pitch = _side_and_pitch()
-    columns = pitch[0] * np.arange(CHART_COLUMNS) + side[0] / 2
-    rows = pitch[1] * np.arange(CHART_ROWS) + side[1] / 2
-    grid = np.stack(np.meshgrid(columns, rows), axis=-1).reshape(-1, 2)
-    return _mapped(grid, _unit_to(corners))
-
-
-def patch_outlines(corners: Corners | Float64Array, share: float = 1.0) -> Float64Array:
-    """Return the patches' outlines, shape (24, 4, 2), shrunk to a share of their sides."""
-    side, pitch = _side_and_pitch()
-    half = np.array([[-1, -1], [1, -1], [1, 1], [-1, 1]]) * np.asarray(side) / 2 * share
-    columns = pitch[0] * np.arange(CHART_COLUMNS) + side[0] / 2
-    rows = pitch[1] * np.arange(CHART_ROWS) + side[1] / 2
-    middles = np.stack(np.meshgrid(columns, rows), axis=-1).reshape(-1, 1, 2)
-    return _mapped((middles + half).reshape(-1, 2), _unit_to(corners)).reshape(-1, 4, 2)
-
-
-def sampled_patches(corners: Corners | Float64Array, image: FloatArray) -> list[FloatArray]:
-    """Return the pixels in the middle of every patch, 24 arrays of shape (pixels, 3).
-
-    ``corners`` run from 0 to 1 across the image, of shape (rows, columns, 3).
-    """
-    import cv2
-
-    rows, columns = image.shape[:2]
-    outlines = patch_outlines(corners, PATCH_SHARE) * (columns, rows) - 0.5
-    found = []
-    for outline in outlines:
-        if (outline.min(axis=0) < 0).any() or (outline.max(axis=0) > (columns, rows)).any():
-            found.append(image[:0, 0])
-            continue
-        left, top = np.maximum(np.floor(outline.min(axis=0)).astype(int), 0)
-        right, bottom = np.ceil(outline.max(axis=0)).astype(int) + 1
-        part = image[top:bottom, left:right]
-        mask = np.zeros(part.shape[:2], np.uint8)
-        cv2.fillConvexPoly(mask, np.rint(outline - (left, top)).astype(np.int32), 1)
-        found.append(part[mask > 0])
-    return found
-
-
-def _side_and_pitch() -> tuple[tuple[float, float], tuple[float, float]]:
-    """Return side and pitch of a patch when the whole grid is 1 wide and 1 high."""
-    side = tuple(1 / (count + (count - 1) * GAP_SHARE) for count in (CHART_COLUMNS, CHART_ROWS))
-    pitch = tuple(one * (1 + GAP_SHARE) for one in side)
-    return (side[0], side[1]), (pitch[0], pitch[1])
-
-
-def _unit_to(corners: Corners | Float64Array) -> Float64Array:
-    import cv2
-
-    unit = np.array([[0, 0], [1, 0], [1, 1], [0, 1]], np.float32)
-    return np.asarray(
-        cv2.getPerspectiveTransform(unit, np.asarray(corners, np.float32)), dtype=np.float64
-    )
-
-
-def _mapped(points: Float64Array, homography: Float64Array) -> Float64Array:
-    ahead = np.column_stack([points, np.ones(len(points))]) @ homography.T
-    return np.asarray(ahead[:, :2] / ahead[:, 2:], dtype=np.float64)
-
-
 def _proposals(
     srgb_u8: UInt8Array, longest_px: int, power: float | None, seed: int
 ) -> list[Float64Array]:
@@ -228,6 +169,9 @@ def _detected(rgb_u8: UInt8Array, seed: int) -> list[Float64Array]:
     import cv2
 
     detector = cv2.mcc.CCheckerDetector.create()
+    # WORKAROUND OpenCV 5.0.0 leaves the kind of chart unset, and then finds one only by luck.
+    if hasattr(detector, "setColorChartType"):
+        detector.setColorChartType(cv2.mcc.MCC24)
     threads = cv2.getNumThreads()
     cv2.setNumThreads(1)  # its random choices are the same again only on one thread
     cv2.setRNGSeed(seed)
@@ -242,23 +186,10 @@ def _detected(rgb_u8: UInt8Array, seed: int) -> list[Float64Array]:
         for checker in detector.getListColorChecker()
     )
     return [
-        _corners_through(found.mean(axis=1))
+        corners_through(found.mean(axis=1))
         for found in cells
         if len(found) == CHART_ROWS * CHART_COLUMNS
     ]
-
-
-def _corners_through(middles: Float64Array) -> Float64Array:
-    """Return the outer corners of the grid whose cells have these middles, row by row."""
-    import cv2
-
-    side, pitch = _side_and_pitch()
-    columns = pitch[0] * np.arange(CHART_COLUMNS) + side[0] / 2
-    rows = pitch[1] * np.arange(CHART_ROWS) + side[1] / 2
-    grid = np.stack(np.meshgrid(columns, rows), axis=-1).reshape(-1, 2)
-    homography, _ = cv2.findHomography(grid.astype(np.float32), middles.astype(np.float32))
-    unit = np.array([[0.0, 0.0], [1.0, 0.0], [1.0, 1.0], [0.0, 1.0]])
-    return _mapped(unit, np.asarray(homography, dtype=np.float64))
 
 
 def _believed(box: Float64Array, linear: FloatArray) -> Chart | None:
@@ -296,17 +227,11 @@ def _settled(corners: Float64Array, linear: FloatArray) -> Float64Array:
     rows, columns = linear.shape[:2]
     # The cube root makes dark patches count as much as light ones.
     seen = np.cbrt(np.clip(linear, 0.0, None)).astype(np.float32)
-    steps = np.linspace(-0.5, 0.5, 7) * _SETTLED_SHARE
-    side, pitch = _side_and_pitch()
-    inside = np.stack(np.meshgrid(steps * side[0], steps * side[1]), axis=-1).reshape(1, -1, 2)
-    x = pitch[0] * np.arange(CHART_COLUMNS) + side[0] / 2
-    y = pitch[1] * np.arange(CHART_ROWS) + side[1] / 2
-    middles = np.stack(np.meshgrid(x, y), axis=-1).reshape(-1, 1, 2)
-    grid = (middles + inside).reshape(-1, 2)
+    grid = patch_points(7, _SETTLED_SHARE)
     reach = 0.03 * np.ptp(corners, axis=0).max()
 
     def unevenness(moves: Float64Array) -> float:
-        at = _mapped(grid, _unit_to(corners + moves.reshape(4, 2) * reach))
+        at = mapped(grid, unit_to(corners + moves.reshape(4, 2) * reach))
         at = at * (columns, rows) - 0.5
         found = cv2.remap(
             seen,
@@ -338,11 +263,9 @@ def _is_convex(box: Float64Array) -> bool:
 
 def _misfit(corners: Float64Array, linear: FloatArray) -> float:
     """Return the mean ΔE00 after the linear map with offset that fits the patches best."""
-    patches = sampled_patches(corners, linear)
-    places = [place for place, patch in enumerate(patches) if len(patch)]
+    places, seen = glimpsed_patches(corners, linear)
     if len(places) < LEAST_PATCHES:
         return float("inf")
-    seen = np.array([np.median(patches[place], axis=0) for place in places], dtype=np.float64)
     features = np.column_stack([seen, np.ones(len(seen))])
     reference = chart_lab()[places]
     wanted = lab_d50_to_xyz_d50(reference)

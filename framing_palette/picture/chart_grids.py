@@ -13,9 +13,9 @@ import numpy as np
 
 from framing_palette.arrays import Float64Array, UInt8Array
 from framing_palette.colour.charts import CHART_COLUMNS, CHART_ROWS
+from framing_palette.picture.chart_layout import GAP_SHARE, mapped
 
 PITCHES: Final = (1.1, 1.2, 1.35)  # from patch to patch, over the side of what was outlined
-GAP_SHARE: Final = 0.1  # gap between patches over the side of a patch
 LEAST_SQUARES: Final = 9
 _LARGEST_SHARE = 0.04  # of the photograph's area that one patch may take
 _LEAST_SIDE_PX = 7
@@ -37,7 +37,7 @@ def grid_proposals(rgb_u8: UInt8Array) -> list[Float64Array]:
     for (quad, side), pitch in product(zip(quads[::step], sides[::step], strict=True), PITCHES):
         alike = (sides > 0.6 * side) & (sides < 1.6 * side)
         homography = np.asarray(np.linalg.inv(_unit_square_to(quad)), dtype=np.float64)
-        places = _mapped(middles[alike], homography) / pitch
+        places = mapped(middles[alike], homography) / pitch
         nearest = np.rint(places)
         fits = (np.abs(places - nearest).max(axis=1) < _NEAR) & (np.abs(nearest).max(axis=1) < 6)
         if len(np.unique(nearest[fits], axis=0)) >= LEAST_SQUARES:
@@ -131,7 +131,7 @@ def _boxes(middles: Float64Array, places: Float64Array) -> Iterator[Float64Array
     most = windows[0][0]
     for count, box in windows[:_MOST_WINDOWS]:
         if count >= max(LEAST_SQUARES, most - 1):
-            yield _mapped(box, np.asarray(homography, dtype=np.float64))
+            yield mapped(box, np.asarray(homography, dtype=np.float64))
 
 
 def _unit_square_to(quad: Float64Array) -> Float64Array:
@@ -141,13 +141,6 @@ def _unit_square_to(quad: Float64Array) -> Float64Array:
     ordered = quad if _signed_area(quad) > 0 else quad[::-1]
     matrix = cv2.getPerspectiveTransform(unit, np.ascontiguousarray(ordered, dtype=np.float32))
     return np.asarray(matrix, dtype=np.float64)
-
-
-def _mapped(points: Float64Array, homography: Float64Array) -> Float64Array:
-    ahead = np.column_stack([points, np.ones(len(points))]) @ homography.T
-    depth = ahead[:, 2:]
-    safe = np.where(np.abs(depth) < 1e-9, 1e-9, depth)  # the horizon is far off, not nowhere
-    return np.asarray(ahead[:, :2] / safe, dtype=np.float64)
 
 
 def _signed_area(quad: Float64Array) -> float:

@@ -13,7 +13,8 @@ import numpy as np
 from framing_palette.arrays import Float32Array, UInt8Array
 from framing_palette.colour import lab_d50_to_linear_srgb, lab_d50_to_srgb_u8
 from framing_palette.errors import FieldError
-from framing_palette.picture.chart_finding import Chart, chart_at, find_chart, sampled_patches
+from framing_palette.picture.chart_finding import Chart, chart_at, find_chart
+from framing_palette.picture.chart_layout import sampled_patches
 from framing_palette.picture.correction import (
     Correction,
     GreyBalance,

@@ -204,7 +204,9 @@ def _surface_masks(lab_u8: Any) -> Iterator[Any]:
         [lab[:band], lab[-band:], lab[:, :band].swapaxes(0, 1), lab[:, -band:].swapaxes(0, 1)],
         axis=1,
     ).reshape(-1, 3)
-    middles = KMeans(4, n_init=1, random_state=0).fit(edge[::7]).cluster_centers_
+    shades = np.unique(np.rint(edge[::7]), axis=0)
+    count = min(4, len(shades))  # a plain table top has fewer shades than that
+    middles = KMeans(count, n_init=1, random_state=0).fit(shades).cluster_centers_
     apart = np.min([np.linalg.norm(lab - middle, axis=-1) for middle in middles], axis=0)
     levels = np.clip(apart * 4, 0, 255).astype(np.uint8)
     usual, _ = cv2.threshold(levels, 0, 255, cv2.THRESH_BINARY + cv2.THRESH_OTSU)

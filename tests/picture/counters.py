@@ -105,11 +105,13 @@ def counter(
     art_corners = np.array([[90, 170], [800, 130], [830, 830], [60, 800]], float)
     _lay(table_top, art, art_corners)
     chart = _tiles(camera_rgb(chart_reflectances(), light, balance=balance), 6, 4, 0.1)
-    chart_corners = np.array([[950, 300], [1380, 320], [1370, 620], [940, 590]], float)
+    lying = [[950, 300], [1380, 320], [1370, 620], [940, 590]]
+    standing = [[1000, 200], [1290, 215], [1280, 640], [990, 620]]
+    chart_corners = np.array(standing if turn % 2 else lying, float)
     if with_chart:
         _lay_card(table_top, chart, np.roll(chart_corners, -turn, axis=0), light, balance)
     if charts > 1:
-        _lay_card(table_top, chart, chart_corners + (0, 340), light, balance)
+        _lay_card(table_top, chart, chart_corners + np.array([0, 340]), light, balance)
     y, x = np.mgrid[0:1000, 0:1500]
     away = ((x - 750) / 900) ** 2 + ((y - 500) / 900) ** 2
     lit = table_top * (exposure * (1 - vignette * away))[..., None]
