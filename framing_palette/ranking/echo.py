@@ -47,7 +47,12 @@ def kinship_with_telling(kin: Kinship, subject: Subject) -> Float64Array:
     A telling colour is strong and stands apart from the mean of the art. A darker or quieter
     member of its family repeats it as surely as the colour itself (principle 4).
     """
-    ratio = kin.chroma / np.maximum(kin.target_chroma, 1.0)
-    lighter = bell(np.maximum(kin.lightness, 0.0), KIN_LIGHTER)
-    degree = bell(kin.hue, KIN_HUE) * rise(ratio, *KIN_CHROMA) * lighter
-    return np.asarray(degree * subject.target_telling)
+    told = np.flatnonzero(subject.target_telling > 0)
+    degree = np.zeros(kin.hue.shape)
+    if len(told):
+        among = kin.among(told)
+        ratio = among.chroma / np.maximum(among.target_chroma, 1.0)
+        lighter = bell(np.maximum(among.lightness, 0.0), KIN_LIGHTER)
+        family = bell(among.hue, KIN_HUE) * rise(ratio, *KIN_CHROMA)
+        degree[:, told] = family * lighter * subject.target_telling[told]
+    return degree

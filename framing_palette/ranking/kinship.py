@@ -6,6 +6,7 @@ Echo, near miss and stray hue all read the same four differences, so they are ta
 from dataclasses import dataclass
 
 import numpy as np
+from numpy.typing import NDArray
 
 from framing_palette.arrays import Float64Array
 
@@ -38,6 +39,18 @@ class Kinship:
     chroma: Float64Array
     target_chroma: Float64Array
     light: Float64Array
+
+    def among(self, targets: NDArray[np.intp]) -> "Kinship":
+        """Return the kinship with some of the picture's colours only."""
+        return Kinship(
+            hue=self.hue[:, targets],
+            angle_cos=self.angle_cos[:, targets],
+            lightness=self.lightness[:, targets],
+            strength=self.strength[:, targets],
+            chroma=self.chroma,
+            target_chroma=self.target_chroma[:, targets],
+            light=self.light,
+        )
 
 
 def kinship(lab: Float64Array, target: Float64Array) -> Kinship:

@@ -13,11 +13,10 @@ from numpy.typing import NDArray
 
 from framing_palette.arrays import Float64Array
 from framing_palette.colour import delta_e_2000, harmony
-from framing_palette.picture import Role
 from framing_palette.ranking.columns import SampleColumns
 from framing_palette.ranking.echo import closeness, kinship_with_telling
 from framing_palette.ranking.kinship import Kinship, kinship
-from framing_palette.ranking.near_miss import hue_presence, near_miss, stray
+from framing_palette.ranking.near_miss import hue_presence, may_be_missed, near_miss, stray
 from framing_palette.ranking.pull import (
     brightness,
     overpowering,
@@ -112,7 +111,8 @@ def _measured(
     echo = np.minimum(close * importance, 1.0)
     telling = kinship_with_telling(kin, subject)
     presence = hue_presence(kin, importance)
-    missed = near_miss(kin, presence, importance, limits)
+    strong = np.flatnonzero(may_be_missed(kin, limits))
+    missed = near_miss(kin.among(strong), presence, importance[strong], limits)
     apart = separation(columns, subject)
     echo_lead, echo_target = _lead(columns, echo)
     return MeasureColumns(
@@ -131,9 +131,9 @@ def _measured(
         overpowering=mean(overpowering(lab, subject, limits)),
         brightness=mean(brightness(lab, subject, limits)),
         chroma_excess=mean(np.maximum(chroma - subject.art_chroma, 0.0)),
-        warmth=mean(warmth_mismatch(lab, subject, limits)),
-        near_miss=mean(missed.max(axis=1)),
-        near_miss_target=_lead(columns, missed)[1],
+        warmth=mean(warmth_mismatch(lab, presence, subject, limits)),
+        near_miss=mean(missed.max(axis=1, initial=0.0)),
+        near_miss_target=np.append(strong, 0)[_lead(columns, missed)[1]],
         stray=mean(_stray(kin, presence, subject, limits)),
         harmony=mean(np.asarray(harmony(lab[:, None, :], subject.art_lab)) @ subject.art_share),
         texture=texture,
@@ -156,8 +156,7 @@ def _cover(columns: SampleColumns, subject: Subject, close: Float64Array) -> Flo
     if not len(columns):
         return np.zeros(0)
     spread = np.sqrt(subject.art_share)
-    whole = np.array([target.role is Role.WHOLE for target in subject.targets])
-    best = np.maximum.reduceat(close[:, whole], columns.start, axis=0)
+    best = np.maximum.reduceat(close[:, subject.art_target], columns.start, axis=0)
     return np.asarray((best * (spread / spread.sum())).sum(axis=1))
 
 
@@ -165,6 +164,8 @@ def _lead(columns: SampleColumns, value: Float64Array) -> tuple[NDArray[np.intp]
     """Return, for each sample, which of its colours leads by value times share, and its target."""
     if not len(columns):
         return np.zeros(0, dtype=np.intp), np.zeros(0, dtype=np.intp)
+    if not value.shape[1]:
+        return columns.start, np.zeros(len(columns), dtype=np.intp)
     weighed = value.max(axis=1) * columns.share
     best = np.repeat(np.maximum.reduceat(weighed, columns.start), columns.counts)
     places = np.flatnonzero(weighed == best)

@@ -6,13 +6,14 @@ it: it looks like a match that failed. A stray is a strong hue that the picture 
 
 import numpy as np
 
-from framing_palette.arrays import Float64Array
+from framing_palette.arrays import BoolArray, Float64Array
 from framing_palette.ranking.kinship import Kinship
 from framing_palette.ranking.ramps import bell, rise
 from framing_palette.ranking.rule import Limits
 
 SAME_HUE = 4.5  # ΔE units: hues within it are the same to the eye at arm's length
 FAR_COS = (0.42, 0.75)  # cosines of 65 and 41 degrees: past them a hue is another hue
+NEARLY_STRONG, FULLY_STRONG = 0.6, 1.3  # parts of the limit between which strength counts
 SIMILAR_DEPTH = 16.0  # L* units
 
 
@@ -29,6 +30,11 @@ def hue_presence(kinship: Kinship, importance: Float64Array) -> Float64Array:
     return np.asarray((bell(hue, SAME_HUE) * telling).max(axis=1))
 
 
+def may_be_missed(kinship: Kinship, limits: Limits) -> BoolArray:
+    """Return which of the picture's colours are strong enough to be missed, shape (m,)."""
+    return np.asarray(kinship.target_chroma[0] > NEARLY_STRONG * limits.near_miss_chroma)
+
+
 def near_miss(
     kinship: Kinship, presence: Float64Array, importance: Float64Array, limits: Limits
 ) -> Float64Array:
@@ -36,8 +42,8 @@ def near_miss(
     strong = limits.near_miss_chroma
     off = rise(kinship.hue, limits.near_miss_inner, 2.2 * limits.near_miss_inner)
     near = rise(kinship.angle_cos, *FAR_COS)
-    strength = rise(kinship.chroma, 0.6 * strong, 1.3 * strong)
-    target_strength = rise(kinship.target_chroma, 0.6 * strong, 1.3 * strong)
+    strength = rise(kinship.chroma, NEARLY_STRONG * strong, FULLY_STRONG * strong)
+    target_strength = rise(kinship.target_chroma, NEARLY_STRONG * strong, FULLY_STRONG * strong)
     ratio = rise(kinship.chroma / np.maximum(kinship.target_chroma, 1.0), 0.35, 0.75)
     depth = bell(kinship.lightness, SIMILAR_DEPTH)
     counts = np.minimum(1.0, importance / 0.6)

@@ -10,6 +10,7 @@ from typing import overload
 import numpy as np
 from numpy.typing import NDArray
 
+from framing_palette.arrays import Float64Array
 from framing_palette.catalogue import Catalogue, Kind, Sample
 from framing_palette.colour import plain_name
 from framing_palette.errors import UnknownSampleError
@@ -112,12 +113,16 @@ class Ranking(Sequence[RankedSample]):
     def _facts(self, index: int, found: Measures) -> Facts:
         every, mean = self.measures, self.columns.mean_lab[index]
         echoed = self.subject.target_lab[int(every.echo_target[index])]
+        palest = np.array(max(colour.lab for colour in self.columns.sample(index).colours))
+        is_wrong_white = found.warmth >= self.rule.limits.warmth_limit
         return Facts(
             measures=found,
             colour=plain_name(mean) if found.stray >= self.rule.limits.clash else "",
             light_gap=float(mean[0] - echoed[0]),
             chroma_gap=float(np.hypot(*mean[1:]) - np.hypot(*echoed[1:])),
-            cast=self._cast(index),
+            cast=self._cast(palest) if is_wrong_white else (0.0, 0.0),
+            pale_chroma=float(np.hypot(palest[1], palest[2])),
+            pale_colour=plain_name(palest) if is_wrong_white else "",
             focus=self._focus,
             touched=self.touched,
             echo_place=self._place(int(every.echo_target[index])),
@@ -126,10 +131,9 @@ class Ranking(Sequence[RankedSample]):
             softness=float(self.columns.softness[index]),
         )
 
-    def _cast(self, index: int) -> tuple[float, float]:
-        """Return (a*, b*) of the sample's palest colour less the nearest white's."""
-        palest = max(colour.lab for colour in self.columns.sample(index).colours)
-        white = nearest_white(np.array([palest]), self.subject, self.rule.limits)[0]
+    def _cast(self, palest: Float64Array) -> tuple[float, float]:
+        """Return (a*, b*) of a pale colour less the nearest white's."""
+        white = nearest_white(palest[None, :], self.subject, self.rule.limits)[0]
         return float(palest[1] - white[0]), float(palest[2] - white[1])
 
     def _place(self, target: int) -> str:

@@ -20,6 +20,7 @@ DEPTH_STEP: Final = 10.0  # L* difference from which two are apart by depth
 SEEN_STEP: Final = 4.0  # L* or C*ab difference from which one is darker or quieter
 BRIGHT_SAYS: Final = 0.5
 QUIET_VIVIDNESS, QUIET_BRIGHTNESS = 0.3, 0.1
+TINT_SAYS: Final = 20.0  # C*ab from which a pale colour is spoken of as a tint, not as a white
 TEXTURE_SAYS: Final = 0.85  # more than any quiet surface has that is unlike the picture's
 SOFT_SAYS: Final = 0.85  # agreement of softness, both soft
 SOFT: Final = 0.6
@@ -40,6 +41,8 @@ class Facts:
         L* and C*ab of the sample less those of the colour it repeats.
     cast
         (a*, b*) of the sample's palest colour less those of the picture's nearest white.
+    pale_chroma, pale_colour
+        C*ab of that palest colour, and its plain name where a sentence needs it.
     focus
         How the place where the eye should rest is spoken of.
     touched
@@ -55,6 +58,8 @@ class Facts:
     light_gap: float
     chroma_gap: float
     cast: tuple[float, float]
+    pale_chroma: float
+    pale_colour: str
     focus: str
     touched: str
     echo_place: str
@@ -81,9 +86,15 @@ def _faults(facts: Facts, rule: Rule) -> Iterator[str]:
     if measures.overpowering >= limit:
         yield f"Stronger in colour than {facts.focus}: the eye goes to the border first."
     if measures.warmth >= rule.limits.warmth_limit:
-        yield f"{_cast(*facts.cast)} than the whites of the picture."
+        yield _wrong_white(facts)
     if measures.stray >= limit:
         yield f"Its {facts.colour} is a strong hue that the picture does not use."
+
+
+def _wrong_white(facts: Facts) -> str:
+    if facts.pale_chroma >= TINT_SAYS:
+        return f"Its {facts.pale_colour} is not among the light colours of the picture."
+    return f"{_cast(*facts.cast)} than the whites of the picture."
 
 
 def _cast(a: float, b: float) -> str:

@@ -6,9 +6,10 @@ from math import isnan
 from typing import Protocol
 
 import numpy as np
+from numpy.typing import NDArray
 
 from framing_palette.arrays import Float64Array
-from framing_palette.colour import delta_e_2000
+from framing_palette.colour import delta_e_2000, delta_e_2000_matrix
 from framing_palette.picture import Findings, RegionFinding, Role, Texture
 from framing_palette.ranking.ramps import rise
 
@@ -32,6 +33,7 @@ TONED_COUNTS, GUESS_COUNTS = 0.3, 0.04  # weights of greys in a toned picture, a
 PAPER_WHITE_AB = (0.3, 3.0)  # a natural paper white, the guess when the art shows no white
 HARD_STEP_L, HARD_STEP_AB = 25.0, 40.0  # standard deviations of L* and (a*, b*) of a crisp subject
 HARD_CONTRAST = 8.0  # L* contrast in fine octaves of a crisp subject
+SAME_DELTA_E = 1.5  # ΔE00 within which two regions' colours are one
 LOOSE_TRUST = 0.7  # in a texture whose scale is only the usual one
 LEAST_STRENGTH = 3.0  # ΔE00; a focus weaker than this cannot be told from its surroundings
 
@@ -69,8 +71,8 @@ class Subject:
         Shape (m, 3) and (m,): the same as arrays.
     target_telling
         Shape (m,), 0..1: how strong a colour is and how far it stands from the mean of the art.
-    art_lab, art_share
-        The palette of the whole picture.
+    art_lab, art_share, art_target
+        The palette of the whole picture, and the place of each colour among the targets.
     rim_lab, rim_share
         What the sample touches.
     mean_lab, focus_strength
@@ -94,6 +96,7 @@ class Subject:
     target_telling: Float64Array
     art_lab: Float64Array
     art_share: Float64Array
+    art_target: NDArray[np.intp]
     rim_lab: Float64Array
     rim_share: Float64Array
     mean_lab: Lab
@@ -118,10 +121,11 @@ def subject_of(findings: Findings, touching: Sequence[ColourShare] | None = None
     touching
         The colours of a neighbouring layer, when the sample will not touch the picture's rim.
     """
-    targets = tuple(_targets(findings))
+    targets = _told_once(tuple(_targets(findings)))
     target_lab = np.array([target.lab for target in targets], dtype=np.float64)
     importance = np.array([target.importance for target in targets])
     art_lab, art_share = _palette(findings.whole.colours)
+    art_target = np.asarray(delta_e_2000_matrix(art_lab, target_lab)).argmin(axis=1)
     rim_lab, rim_share = _palette(touching or findings.rim.colours)
     focus = findings.by_role(Role.FOCUS) or (findings.whole,)
     textures = _textures(findings, focus[0])
@@ -134,6 +138,7 @@ def subject_of(findings: Findings, touching: Sequence[ColourShare] | None = None
         target_telling=_telling(target_lab, findings.mean_lab) * np.minimum(1.0, importance / 0.85),
         art_lab=art_lab,
         art_share=art_share,
+        art_target=art_target,
         rim_lab=rim_lab,
         rim_share=rim_share,
         mean_lab=findings.mean_lab,
@@ -158,6 +163,21 @@ def _targets(findings: Findings) -> Iterable[Target]:
     for accent in findings.accents:
         weight = ACCENT_IMPORTANCE * (0.6 + 0.4 * accent.strength)
         yield Target(accent.lab, accent.share, "accent", accent.name, weight, None)
+
+
+def _told_once(targets: tuple[Target, ...]) -> tuple[Target, ...]:
+    """Return the targets without those that a more important one stands for.
+
+    Regions overlap, so that the same colour is found in the focus, the rim and the whole.
+    """
+    order = sorted(range(len(targets)), key=lambda index: -targets[index].importance)
+    lab = np.array([targets[index].lab for index in order], dtype=np.float64)
+    same = np.asarray(delta_e_2000_matrix(lab, lab)) < SAME_DELTA_E
+    kept: list[int] = []
+    for place in range(len(order)):
+        if not same[place, kept].any():
+            kept.append(place)
+    return tuple(targets[index] for index in sorted(order[place] for place in kept))
 
 
 def _telling(lab: Float64Array, mean_lab: Lab) -> Float64Array:

@@ -8,23 +8,41 @@ from framing_palette.ranking.ramps import rise
 from framing_palette.ranking.rule import Limits
 from framing_palette.ranking.subjects import Subject
 
+PALE_RAMP = 15.0  # L* units below the limit over which a colour becomes a pale one
+LIGHT_BELOW = 10.0  # and from which the picture's own colours count as light
+TINT_CHROMA = (8.0, 24.0)  # C*ab between which an off-white becomes a tint of its hue
 
-def warmth_mismatch(lab: Float64Array, subject: Subject, limits: Limits) -> Float64Array:
+
+def warmth_mismatch(
+    lab: Float64Array, presence: Float64Array, subject: Subject, limits: Limits
+) -> Float64Array:
     """Return how far each pale colour is from the picture's whites, in (a*, b*) units, shape (k,).
 
     The nearest of the picture's own light colours counts when it is nearer than its white, so that
-    a pale pink which the picture uses is no wrong white. Zero for colours that are not pale; halved
+    a pale pink which the picture uses is no wrong white, and a plain tint of a hue that the picture
+    uses is excused too. Zero for colours that are not pale, at most twice the limit, and halved
     where the picture shows no white to compare with.
+
+    Parameters
+    ----------
+    lab
+        Shape (k, 3).
+    presence
+        Shape (k,): how surely the picture uses each colour's hue.
+    subject, limits
+        The picture and the rule's limits.
     """
     gap = _held(lab, subject, limits) - nearest_white(lab, subject, limits)
+    distance = np.minimum(np.hypot(gap[:, 0], gap[:, 1]), 2.0 * limits.warmth_limit)
+    tint = presence * rise(np.hypot(lab[:, 1], lab[:, 2]), *TINT_CHROMA)
+    pale = rise(lab[:, 0], limits.pale_lightness - PALE_RAMP, limits.pale_lightness)
     sure = 0.5 + 0.5 * subject.white_trust
-    pale = rise(lab[:, 0], limits.pale_lightness - 10.0, limits.pale_lightness)
-    return np.asarray(sure * np.hypot(gap[:, 0], gap[:, 1]) * pale)
+    return np.asarray(sure * distance * pale * (1.0 - tint))
 
 
 def nearest_white(lab: Float64Array, subject: Subject, limits: Limits) -> Float64Array:
     """Return (a*, b*) of the white or light colour of the picture nearest to each, shape (k, 2)."""
-    light = subject.art_lab[subject.art_lab[:, 0] > limits.pale_lightness - 10.0][:, 1:]
+    light = subject.art_lab[subject.art_lab[:, 0] > limits.pale_lightness - LIGHT_BELOW][:, 1:]
     whites = np.vstack([np.array([subject.white_ab]), light])
     gap = _held(lab, subject, limits)[:, None, :] - whites[None, :, :]
     nearest = np.hypot(gap[..., 0], gap[..., 1]).argmin(axis=1)

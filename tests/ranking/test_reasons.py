@@ -77,6 +77,7 @@ def _cast_is_true(match: re.Match, line: RankedSample, found: Findings) -> bool:
     gaps = [np.array(palest[1:]) - np.array(white) for white in whites]
     a, b = min(gaps, key=np.linalg.norm)
     side = {"Yellower": b > 0, "Colder": b < 0, "Pinker": a > 0, "Greener": a < 0}
+    assert np.hypot(*palest[1:]) < 20
     return bool(side[match["cast"]]) and line.measures.warmth >= HOUSE_RULE.limits.warmth_limit
 
 
@@ -95,6 +96,12 @@ SENTENCES: dict[str, Check] = {
         )
     ),
     r"(?P<cast>Yellower|Colder|Pinker|Greener) than the whites of the picture\.": _cast_is_true,
+    r"Its (?P<name>.+) is not among the light colours of the picture\.": (
+        lambda m, x, _f: (
+            x.measures.warmth >= HOUSE_RULE.limits.warmth_limit
+            and m["name"] == plain_name(np.array(max(c.lab for c in x.sample.colours)))
+        )
+    ),
     r"Its (?P<name>.+) is a strong hue that the picture does not use\.": (
         lambda m, x, _f: x.measures.stray >= LIMIT and m["name"] == plain_name(_mean(x))
     ),
