@@ -7,7 +7,7 @@ times with their zone. A document of an older form is lifted to the present one 
 import json
 from datetime import datetime
 from pathlib import Path
-from typing import Any, Final
+from typing import Any, Final, Literal
 
 from pydantic import AwareDatetime, BaseModel, ConfigDict, ValidationError
 
@@ -24,10 +24,15 @@ from framing_palette.jobs.jobs import (
     PictureFile,
     Status,
 )
+from framing_palette.jobs.taking_in import HowTaken
 from framing_palette.picture import Part, Region, Role
 from framing_palette.units import Length
 
 JOB_FORM: Final = "framing-palette/job@1"
+
+
+Point = tuple[float, float]
+FourPoints = tuple[Point, Point, Point, Point]
 
 
 class _Model(BaseModel):
@@ -54,6 +59,14 @@ class PartModel(_Model):
 
     polygon: tuple[tuple[float, float], ...]
     subtract: bool = False
+
+
+class IntakeModel(_Model):
+    """How the photograph is taken in."""
+
+    corners: FourPoints | None = None
+    chart: Literal["auto", "none"] | FourPoints = "auto"
+    grey: tuple[float, float] | None = None
 
 
 class RegionModel(_Model):
@@ -101,6 +114,7 @@ class JobModel(_Model):
     status: Status = Status.OPEN
     picture: PictureModel | None = None
     art_size: tuple[str, str] | None = None
+    intake: IntakeModel | None = None
     regions: tuple[RegionModel, ...] = ()
     measurements: tuple[MeasurementModel, ...] = ()
     options: tuple[OptionModel, ...] = ()
@@ -181,6 +195,7 @@ def _document(job: Job) -> dict[str, Any]:
         if job.picture is None
         else {"name": job.picture.name, "sha256": job.picture.sha256},
         "art_size": None if job.art_size is None else [exact_text(side) for side in job.art_size],
+        "intake": None if job.intake is None else _intake_document(job.intake),
         "regions": [_region_document(region) for region in job.regions],
         "measurements": [_measurement_document(reading) for reading in job.measurements],
         "options": [
@@ -201,6 +216,10 @@ def _document(job: Job) -> dict[str, Any]:
 
 def _time(at: datetime) -> str:
     return at.isoformat()
+
+
+def _intake_document(how: HowTaken) -> dict[str, Any]:
+    return {"corners": how.corners, "chart": how.chart, "grey": how.grey}
 
 
 def _region_document(region: Region) -> dict[str, Any]:
@@ -235,6 +254,7 @@ def _job(model: JobModel, path: Path | str, catalogue: Catalogue | None) -> Job:
         status=model.status,
         picture=PictureFile(model.picture.name, model.picture.sha256) if model.picture else None,
         art_size=_pair(model.art_size, "art_size"),
+        intake=_intake(model.intake),
         regions=tuple(_region(region) for region in model.regions),
         measurements=tuple(_measurement(reading) for reading in model.measurements),
         options=tuple(
@@ -253,6 +273,10 @@ def _pair(texts: tuple[str, str] | None, field: str) -> tuple[Length, Length] | 
     if texts is None:
         return None
     return Length.parse(texts[0], field=field), Length.parse(texts[1], field=field)
+
+
+def _intake(model: IntakeModel | None) -> HowTaken | None:
+    return None if model is None else HowTaken(model.corners, model.chart, model.grey)
 
 
 def _region(model: RegionModel) -> Region:

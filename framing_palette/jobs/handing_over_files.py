@@ -15,6 +15,7 @@ from framing_palette.jobs.handing_over import (
     ticket_contents,
 )
 from framing_palette.jobs.job_files import PackedJob
+from framing_palette.jobs.taking_in import taken_in
 from framing_palette.papers import (
     Notation,
     PageName,
@@ -65,7 +66,7 @@ class PaperWishes:
 
 
 def picture_of(packed: PackedJob, path: Path | str, *, max_side: int = WORKING_SIDE) -> Picture:
-    """Return the photograph that travels in a job file.
+    """Return the picture of a job: its photograph, squared and corrected as the job says.
 
     Parameters
     ----------
@@ -73,6 +74,22 @@ def picture_of(packed: PackedJob, path: Path | str, *, max_side: int = WORKING_S
         Names the job file in a refusal.
     max_side
         Longest side of the working picture, in pixels.
+
+    Raises
+    ------
+    JobFileError
+        When the file holds none.
+    PictureFileError
+        When it cannot be read as a picture.
+    ChartError, CornersError
+        When it cannot be taken in as the job says.
+    """
+    photograph = photograph_of(packed, path, max_side=max_side)
+    return taken_in(photograph, packed.job.intake, packed.job.art_size)
+
+
+def photograph_of(packed: PackedJob, path: Path | str, *, max_side: int = WORKING_SIDE) -> Picture:
+    """Return the photograph that travels in a job file, as it was taken; see ``picture_of``.
 
     Raises
     ------

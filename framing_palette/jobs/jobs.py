@@ -7,6 +7,7 @@ from enum import StrEnum
 from framing_palette.design import Design
 from framing_palette.design.measuring import Reading as Measurement
 from framing_palette.errors import FieldError
+from framing_palette.jobs.taking_in import HowTaken
 from framing_palette.picture import Region
 from framing_palette.units import Length
 
@@ -84,6 +85,8 @@ class Job:
         The photograph, when there is one.
     art_size
         Width and height as told by the client or typed at intake; the measurements decide.
+    intake
+        How the photograph is squared and corrected; None while it stays as its file says.
     regions
         As drawn on the picture.
     measurements
@@ -110,6 +113,7 @@ class Job:
     status: Status = Status.OPEN
     picture: PictureFile | None = None
     art_size: tuple[Length, Length] | None = None
+    intake: HowTaken | None = None
     regions: tuple[Region, ...] = ()
     measurements: tuple[Measurement, ...] = ()
     options: tuple[Option, ...] = ()

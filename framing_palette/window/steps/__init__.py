@@ -8,10 +8,18 @@ does the rest. Steps know the session and what is shared on the counter, never e
 from framing_palette.window.steps.agree import AgreeStep
 from framing_palette.window.steps.build import BuildStep
 from framing_palette.window.steps.choose import ChooseStep
+from framing_palette.window.steps.intake import IntakeStep
 from framing_palette.window.steps.measure import MeasureStep
 from framing_palette.window.steps.read import ReadStep
 from framing_palette.window.steps.step import Counter, Standing, Step
 
-STEPS: tuple[type[Step], ...] = (ReadStep, ChooseStep, BuildStep, MeasureStep, AgreeStep)
+STEPS: tuple[type[Step], ...] = (
+    IntakeStep,
+    ReadStep,
+    ChooseStep,
+    BuildStep,
+    MeasureStep,
+    AgreeStep,
+)
 
 __all__ = ["STEPS", "Counter", "Standing", "Step"]

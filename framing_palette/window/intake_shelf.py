@@ -1,0 +1,162 @@
+"""The shelf of Intake: how far the colours can be trusted, what would raise it, and the size."""
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QLabel, QVBoxLayout, QWidget
+
+from framing_palette.window.controls import push_button, words
+from framing_palette.window.forms import Choice, FormShelf
+from framing_palette.window.intake_view import Hand
+from framing_palette.window.intaking import Intaking
+from framing_palette.window.session import Session
+from framing_palette.window.size_fields import SizeFields
+from framing_palette.window.tokens import GAP
+
+_MOST_PATCHES = 4
+
+
+class IntakeShelf(FormShelf):
+    """Says and asks; what is picked is told by signals."""
+
+    hand_picked = Signal(object)
+    after_picked = Signal(object)
+    asked = Signal(str)
+    """take in, forget, open, or watch."""
+
+    def __init__(self, session: Session, intaking: Intaking) -> None:
+        super().__init__(self.tr("Intake"), "")
+        self._session = session
+        self._intaking = intaking
+        self.trust = words(strong=True, wrap=True)
+        self.raising = words(size="small", quiet=True, wrap=True)
+        self.fault = words(size="small", wrap=True)
+        self.notices = words(size="small", wrap=True)
+        self.patches = words(size="small", quiet=True, wrap=True)
+        self._add_colours()
+        self._add_marks()
+        self._add_size()
+        self._add_photographs()
+        self.end()
+        for signal in (
+            intaking.taken_changed,
+            intaking.fault_changed,
+            intaking.photograph_changed,
+            session.picture_changed,
+            session.job_changed,
+        ):
+            signal.connect(self._tell)
+        self._tell()
+
+    def say_watched(self, said: str) -> None:
+        """Say which folder is watched, or what arrived."""
+        self.watched.setText(said)
+
+    def offer(self, name: str) -> None:
+        """Offer a photograph that arrived."""
+        self.say_watched(self.tr("New photograph arrived: ") + name)
+        self.open_button.setText(self.tr("Open ") + name)
+        self.open_button.setAccessibleName(self.open_button.text())
+
+    def _add_colours(self) -> None:
+        self.row("", self.trust)
+        self.row("", self.raising)
+        self.row("", self.fault)
+        self.row("", self.notices)
+        self.row("", self.patches)
+
+    def _add_marks(self) -> None:
+        self.section(self.tr("Square up and correct"))
+        self.take = push_button(self.tr("Find corners and chart"), rank="first")
+        self.forget = push_button(self.tr("Back to the photograph as it is"))
+        self.take.clicked.connect(lambda: self.asked.emit("take in"))
+        self.forget.clicked.connect(lambda: self.asked.emit("forget"))
+        self.hands = Choice(
+            self.tr("Mark"),
+            (
+                (Hand.ART, self.tr("The art")),
+                (Hand.CHART, self.tr("The chart")),
+                (Hand.GREY, self.tr("A grey")),
+            ),
+        )
+        self.hands.show_value(Hand.ART)
+        self.hands.picked.connect(self.hand_picked)
+        self.looks = Choice(
+            self.tr("Look"), (("corners", self.tr("Corners")), ("after", self.tr("Before, after")))
+        )
+        self.looks.show_value("corners")
+        self.looks.picked.connect(self.after_picked)
+        both = QWidget()
+        column = QVBoxLayout(both)
+        column.setContentsMargins(0, GAP, 0, 0)
+        column.addWidget(self.take)
+        column.addWidget(self.forget)
+        self.row("", both)
+        self.row(
+            self.tr("Mark by hand"),
+            self.hands,
+            self.tr("Drag a corner. N takes the next one, the arrows move it by a pixel."),
+        )
+        self.row(self.tr("Look at"), self.looks)
+
+    def _add_size(self) -> None:
+        self.section(self.tr("How large the art is"))
+        self.size_fields = SizeFields(self._session)
+        self.row(
+            "",
+            self.size_fields,
+            self.tr("Leave it empty for not yet. Measure exactly later, twice."),
+        )
+
+    def _add_photographs(self) -> None:
+        self.section(self.tr("Photographs"))
+        self.open_button = push_button(self.tr("Open another"))
+        self.watch = push_button(self.tr("Watch a folder"))
+        self.watched = words(
+            self.tr("New photographs in a watched folder are offered as they arrive."),
+            size="small",
+            quiet=True,
+            wrap=True,
+        )
+        self.open_button.clicked.connect(lambda: self.asked.emit("open"))
+        self.watch.clicked.connect(lambda: self.asked.emit("watch"))
+        both = QWidget()
+        column = QVBoxLayout(both)
+        column.setContentsMargins(0, 0, 0, 0)
+        for widget in (self.open_button, self.watch, self.watched):
+            column.addWidget(widget)
+        self.row("", both)
+
+    def _tell(self) -> None:
+        picture, taken = self._session.picture, self._intaking.taken
+        there = self._intaking.photograph is not None
+        for widget in (self.take, self.hands, self.looks):
+            widget.setEnabled(there)
+        job = self._session.desk.job
+        self.forget.setVisible(job is not None and job.intake is not None)
+        self.trust.setText(
+            picture.colour_trust.words if picture else self.tr("Bring the picture first.")
+        )
+        self._say(self.raising, self._raising_words())
+        self._say(self.fault, self._intaking.fault)
+        self._say(self.notices, "\n".join(picture.notices) if picture else "")
+        worst = sorted(
+            picture.colour_trust.patches if picture and taken else (),
+            key=lambda patch: -patch.delta_e,
+        )
+        lines = [f"{patch.name}: ΔE₀₀ {patch.delta_e:.1f}" for patch in worst[:_MOST_PATCHES]]
+        told = self.tr("Least sure patches (upper half seen, lower half should be)")
+        self._say(self.patches, f"{told}\n" + "\n".join(lines) if lines else "")
+
+    def _raising_words(self) -> str:
+        picture = self._session.picture
+        if picture is None:
+            return self.tr("Drop, paste or open a photograph of the art.")
+        if picture.colour_trust.method == "chart":
+            return self.tr("Even light without glare on the chart would raise it further.")
+        return self.tr(
+            "What would raise it: put the colour chart beside the art, flat and out of glare, and "
+            "take the photograph again. Next best is a grey card to pick from."
+        )
+
+    def _say(self, label: QLabel, text: str) -> None:
+        label.setText(text)
+        label.setVisible(bool(text))
