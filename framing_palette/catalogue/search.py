@@ -151,7 +151,7 @@ def _fits_facts(columns: CatalogueColumns, wanted: SampleFilter) -> BoolArray:
     ):
         fits &= _within(values, limits)
     if wanted.hue_family:
-        fits &= _in_family(columns, wanted.hue_family)
+        fits &= in_family(columns.mean_lab, wanted.hue_family)
     if wanted.in_stock:
         fits &= columns.in_stock != 0
     return fits
@@ -171,14 +171,28 @@ def _within(values: "NDArray[np.floating]", limits: Range) -> BoolArray:
     return fits
 
 
-def _in_family(columns: CatalogueColumns, family: str) -> BoolArray:
-    strength = chroma(columns.mean_lab)
+def in_family(mean_lab: "NDArray[np.floating]", family: str) -> BoolArray:
+    """Return which of some colours are of a hue family.
+
+    Parameters
+    ----------
+    mean_lab
+        Shape (n, 3), Lab D50.
+    family
+        A key of HUE_FAMILIES_DEG, or "neutral".
+
+    Raises
+    ------
+    FieldError
+        When the hue family is not known.
+    """
+    strength = chroma(mean_lab)
     if family == "neutral":
         return np.asarray(strength < NEUTRAL_CHROMA)
     if family not in HUE_FAMILIES_DEG:
         known = ", ".join((*HUE_FAMILIES_DEG, "neutral"))
         raise FieldError("hue family", got=family, wanted=f"choose one of {known}")
     start, stop = HUE_FAMILIES_DEG[family]
-    hue = hue_deg(columns.mean_lab)
+    hue = hue_deg(mean_lab)
     inside = (hue >= start) & (hue < stop) if start < stop else (hue >= start) | (hue < stop)
     return np.asarray(inside & (strength >= NEUTRAL_CHROMA))

@@ -107,7 +107,10 @@ def test_any_usual_encoding_is_read(tmp_path: Path, encoding: str) -> None:
         ("x".encode("utf-16")[:3], "is text cut short"),
         (b"<html><body/></html>", "not a readable CxF3 document"),
         (b"<CxF", "not a readable CxF3 document"),
-        (b'<!DOCTYPE x [<!ENTITY a "b">]><CxF>&a;</CxF>', "defines its own entities"),
+        (
+            b'<!DOCTYPE x [<!ENTITY a "b">]><CxF xmlns="http://colorexchangeformat.com/CxF3-core">&a;</CxF>',
+            "defines its own entities",
+        ),
         (b'<CxF xmlns="http://colorexchangeformat.com/CxF3-core"/>', "holds no objects"),
     ],
 )
@@ -182,6 +185,11 @@ def test_cxf_that_cannot_be_trusted_is_refused(
 ) -> None:
     with pytest.raises(ExchangeFileError, match=message):
         read_cxf(tmp_path, content)
+
+
+def test_what_a_maker_adds_to_a_document_does_not_matter(tmp_path: Path) -> None:
+    extra = SPECTRUM + '<Sheen xmlns="urn:a-maker">7</Sheen>'
+    assert read_cxf(tmp_path, cxf_text(extra)).spectrum == (0.2,) * 36
 
 
 def test_cxf_reflectances_need_no_light_and_may_state_their_wavelengths_beside(
