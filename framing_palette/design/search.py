@@ -24,7 +24,7 @@ from framing_palette.errors import FieldError
 from framing_palette.picture import Findings
 from framing_palette.ranking import HOUSE_RULE, Ranking, Rule, ranking
 from framing_palette.ranking.neighbours import BEST_PAIR, neighbour_merit
-from framing_palette.ranking.ramps import sigmoid
+from framing_palette.ranking.ramps import rise, sigmoid
 from framing_palette.units import Length
 
 USUAL_WIDTH_MM = {  # common practice, what shows of a layer
@@ -37,6 +37,9 @@ USUAL_WIDTH_MM = {  # common practice, what shows of a layer
 BROAD = {Kind.MAT, Kind.LINER, Kind.MOULDING}  # what is seen of a design across the counter
 TWIN_DELTA_E = 10.0
 STACK_PULL = -0.6  # merit for a stack whose pull is 1 everywhere
+BROAD_FIELD = {Kind.MAT, Kind.LINER}
+FIELD_CHROMA = (12.0, 45.0)  # C*ab between which a broad field of colour comes to weigh on a design
+FIELD_STRENGTH = -1.2  # merit of a mat in full colour: a field is stronger than a line of it
 INSIDE = Length.mm_of(8)  # glazing, thin art and backing, common practice
 FIRST_LOOK = 120  # candidates a layer in the look that finds a first good design
 
@@ -140,10 +143,18 @@ def _places(
     for kind in kinds:
         ranked = by_kind[kind]
         pull = STACK_PULL * USUAL_WIDTH_MM[kind] / widths * ranked.measures.pull
-        merit = ranked.judgement.merit + pull
+        merit = ranked.judgement.merit + pull + _field(kind, ranked)
         place = _Place(kind, ranked, np.arange(len(merit)), merit)
         places.append(place.kept(_usable(ranked, kind, keep, exclude)))
     return places
+
+
+def _field(kind: Kind, ranked: Ranking) -> Float64Array:
+    """Return what a layer loses for being a broad field of colour, common practice."""
+    if kind not in BROAD_FIELD:
+        return np.zeros(len(ranked.columns))
+    mean = ranked.columns.mean_lab
+    return FIELD_STRENGTH * rise(np.hypot(mean[:, 1], mean[:, 2]), *FIELD_CHROMA)
 
 
 def _usable(ranked: Ranking, kind: Kind, keep: set[str], exclude: set[str]) -> BoolArray:

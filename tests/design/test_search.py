@@ -1,18 +1,21 @@
 """Whole-design search: exact, varied and physically possible."""
 
+import json
 from decimal import Decimal
-from itertools import pairwise, product
+from itertools import combinations, pairwise, product
 
 import numpy as np
 import pytest
 
 from framing_palette.catalogue import Kind
-from framing_palette.design.search import search_designs
+from framing_palette.colour import delta_e_2000
+from framing_palette.design.found_designs import search_report
+from framing_palette.design.search import TWIN_DELTA_E, search_designs
 from framing_palette.errors import FieldError, UnknownSampleError
 from framing_palette.ranking import HOUSE_RULE, ranking
 from framing_palette.ranking.neighbours import neighbour_merit
 from framing_palette.units import Length
-from tests.ranking.by_hand import BOAT, SEA, findings, sample
+from tests.ranking.by_hand import BOAT, SEA, findings, lch, sample
 
 SEA_FINDINGS = findings(SEA, focus=BOAT, rim=SEA[:3])
 KINDS = (Kind.MAT, Kind.WRAPPED_FILLET, Kind.MOULDING)
@@ -30,7 +33,14 @@ def _rack(count=9, seed=0, kinds=KINDS, **facts):
 
 def _merit(layers, kinds):
     """The merit of a stack, added up again from the public parts."""
-    from framing_palette.design.search import STACK_PULL, USUAL_WIDTH_MM
+    from framing_palette.design.search import (
+        BROAD_FIELD,
+        FIELD_CHROMA,
+        FIELD_STRENGTH,
+        STACK_PULL,
+        USUAL_WIDTH_MM,
+    )
+    from framing_palette.ranking.ramps import rise
 
     total = 0.0
     widths = sum(USUAL_WIDTH_MM[kind] for kind in kinds)
@@ -38,6 +48,8 @@ def _merit(layers, kinds):
         alone = ranking(SEA_FINDINGS, [layer])
         total += float(alone.judgement.merit[0])
         total += STACK_PULL * USUAL_WIDTH_MM[layer.kind] / widths * float(alone.measures.pull[0])
+        if layer.kind in BROAD_FIELD:
+            total += FIELD_STRENGTH * float(rise(np.hypot(*layer.mean_lab[1:]), *FIELD_CHROMA))
     for one, two in pairwise(layers):
         pair = neighbour_merit(np.array([one.mean_lab]), np.array([two.mean_lab]), HOUSE_RULE)
         total += float(pair[0, 0])
@@ -135,3 +147,86 @@ def test_a_layer_without_any_sample_is_named():
 def test_a_search_for_no_layers_is_refused():
     with pytest.raises(FieldError, match="layers"):
         search_designs(SEA_FINDINGS, _rack(), ())
+
+
+def test_the_shown_designs_differ_where_it_is_seen():
+    found = search_designs(SEA_FINDINGS, _rack(count=14, seed=7), KINDS, top=4)
+    assert len(found.designs) == 4
+    for one, two in combinations(found.designs, 2):
+        apart = [
+            float(delta_e_2000(a.mean_lab, b.mean_lab)) >= TWIN_DELTA_E
+            for a, b in zip(one.layers, two.layers, strict=True)
+        ]
+        assert sum(apart) >= 2
+        assert apart[0] or apart[2]  # the mat or the moulding, not the narrow fillet alone
+
+
+@pytest.mark.parametrize("kinds", [(Kind.MAT,), (Kind.MAT, Kind.MOULDING), (Kind.WOOD_FILLET,)])
+def test_designs_of_one_or_two_layers_are_found_too(kinds):
+    rack = _rack(count=8, kinds=kinds)
+    found = search_designs(SEA_FINDINGS, rack, kinds, top=2)
+    assert all(len(design.layers) == len(kinds) for design in found.designs)
+
+
+def test_two_layers_of_one_kind_take_two_kept_samples_in_either_order():
+    kinds = (Kind.MAT, Kind.MAT, Kind.MOULDING)
+    found = search_designs(SEA_FINDINGS, _rack(kinds=KINDS), kinds, keep=("mat-1", "mat-2"), top=1)
+    assert {layer.code for layer in found.designs[0].layers[:2]} == {"mat-1", "mat-2"}
+
+
+def test_where_every_sample_clashes_the_least_bad_is_offered_with_a_caution():
+    loud = [sample(f"loud-{n}", lch(55, 90, 100 + 30 * n), kind=Kind.MAT) for n in range(3)]
+    design = search_designs(SEA_FINDINGS, loud, (Kind.MAT,), top=1).designs[0]
+    assert any("clashes" in caution for caution in design.cautions)
+
+
+def test_unknown_depths_are_cautioned_about_and_known_ones_are_not():
+    bare = search_designs(SEA_FINDINGS, _rack(count=4), KINDS, top=1).designs[0]
+    assert sum("depth is not fully checked" in caution for caution in bare.cautions) == 3
+    told = _rack(count=4, thickness=Length.mm_of(2), rabbet_depth=Length.mm_of(30))
+    assert search_designs(SEA_FINDINGS, told, KINDS, top=1).designs[0].cautions == ()
+
+
+def test_a_price_limit_leaves_out_what_has_no_price():
+    rack = [
+        sample(s.code, s.mean_lab, kind=s.kind, price=None if s.code.endswith("1") else Decimal(5))
+        for s in _rack(count=4)
+    ]
+    found = search_designs(SEA_FINDINGS, rack, KINDS, price_limit=Decimal(100), top=5)
+    assert all(layer.price is not None for design in found.designs for layer in design.layers)
+
+
+def test_a_price_limit_without_any_price_names_the_layer():
+    with pytest.raises(FieldError, match="mat"):
+        search_designs(SEA_FINDINGS, _rack(count=3), KINDS, price_limit=Decimal(10))
+
+
+def test_a_stepped_fillet_takes_less_depth_than_a_plain_one():
+    def rack(step):
+        return [
+            sample("mat", SEA[0][0], thickness=Length.mm_of(2)),
+            sample(
+                "fillet",
+                SEA[1][0],
+                kind=Kind.WOOD_FILLET,
+                thickness=Length.mm_of(8),
+                rabbet_depth=step,
+            ),
+            sample("top", SEA[2][0], thickness=Length.mm_of(2)),
+            sample("frame", SEA[2][0], kind=Kind.MOULDING, rabbet_depth=Length.mm_of(20)),
+        ]
+
+    kinds = (Kind.MAT, Kind.WOOD_FILLET, Kind.MAT, Kind.MOULDING)
+    assert search_designs(SEA_FINDINGS, rack(Length.mm_of(5)), kinds).designs
+    assert not search_designs(SEA_FINDINGS, rack(None), kinds).designs
+
+
+def test_the_report_holds_what_the_command_line_promises():
+    report = search_report(search_designs(SEA_FINDINGS, _rack(count=5), KINDS, top=2))
+    assert report["schema"] == "framing-palette/search@1"
+    assert report["candidates_considered"] > 0
+    first = report["designs"][0]
+    assert [layer["kind"] for layer in first["layers"]] == ["mat", "wrapped_fillet", "moulding"]
+    assert 0 <= first["score"] <= 1
+    assert 2 <= len(first["reasons"]) <= 4
+    json.dumps(report, allow_nan=False)
