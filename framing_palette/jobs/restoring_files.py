@@ -49,12 +49,35 @@ def restore(path: Path, backup: Path | None, *, bring_over: bool = True) -> Rest
     OutputError
         When something cannot be written.
     """
-    aside = _empty_place(path) if backup is None else put_back(path, backup)
-    if aside is None or not bring_over:
-        return Restored(aside, ())
-    with JobStore(path) as store:
-        found = [job for job in _readable_jobs(aside) if _bring(store, job)]
-    return Restored(aside, tuple(sorted({stored.job.number for stored in found})))
+    try:
+        return _restored(path, backup, bring_over=bring_over)
+    except OSError as error:
+        raise OutputError(
+            path,
+            problem=f"cannot be restored ({error.strerror or error})",
+            todo="make room on the disk, close the program at every other place and try again",
+        ) from error
+
+
+def _restored(path: Path, backup: Path | None, *, bring_over: bool) -> Restored:
+    with TemporaryDirectory(prefix="framing-palette-", ignore_cleanup_errors=True) as folder:
+        copy = _copy_of(path, Path(folder)) if bring_over else None
+        aside = _empty_place(path) if backup is None else put_back(path, backup)
+        if copy is None:
+            return Restored(aside, ())
+        with JobStore(path) as store:
+            found = {stored.job.number for stored in _readable_jobs(copy) if _bring(store, stored)}
+    return Restored(aside, tuple(sorted(found)))
+
+
+def _copy_of(path: Path, folder: Path) -> Path | None:
+    """Copy a database with its log, so that reading it changes nothing in what is kept aside."""
+    copy = folder / "copy.sqlite"
+    for ending in ("", "-wal"):
+        beside = path.with_name(path.name + ending)
+        if beside.exists():
+            shutil.copyfile(beside, copy.with_name(copy.name + ending))
+    return copy if copy.exists() else None
 
 
 def _empty_place(path: Path) -> Path | None:
@@ -63,30 +86,17 @@ def _empty_place(path: Path) -> Path | None:
         raise JobStoreError(
             path, problem="has a whole backup", todo=f"restore {whole.name} or a later one"
         )
-    try:
-        return set_aside(path)
-    except OSError as error:
-        raise OutputError(
-            path,
-            problem=f"cannot be moved ({error.strerror or error})",
-            todo="close the program at every other place and try again",
-        ) from error
+    return set_aside(path)
 
 
-def _readable_jobs(aside: Path) -> Iterator[StoredJob]:
-    """Read a copy of a damaged file from both ends, as far as that goes each time."""
-    with TemporaryDirectory(prefix="framing-palette-") as folder:
-        copy = Path(folder) / "copy.sqlite"
-        for ending in ("", "-wal"):
-            beside = aside.with_name(aside.name + ending)
-            if beside.exists():
-                shutil.copyfile(beside, copy.with_name(copy.name + ending))
-        for order in ("ASC", "DESC"):
-            with suppress(sqlite3.DatabaseError), closing(sqlite3.connect(copy)) as connection:
-                statement = f"SELECT version, document FROM jobs ORDER BY rowid {order}"  # noqa: S608
-                for version, document in connection.execute(statement):
-                    with suppress(FramingPaletteError, TypeError, ValueError):
-                        yield StoredJob(job_from_text(document, aside), int(version))
+def _readable_jobs(path: Path) -> Iterator[StoredJob]:
+    """Read a damaged file from both ends, as far as that goes each time."""
+    for order in ("ASC", "DESC"):
+        with suppress(sqlite3.DatabaseError), closing(sqlite3.connect(path)) as connection:
+            statement = f"SELECT version, document FROM jobs ORDER BY rowid {order}"  # noqa: S608
+            for version, document in connection.execute(statement):
+                with suppress(FramingPaletteError, TypeError, ValueError):
+                    yield StoredJob(job_from_text(document, path), int(version))
 
 
 def _bring(store: JobStore, found: StoredJob) -> bool:
