@@ -1,0 +1,84 @@
+"""Merging what two counters did to one job since both had it alike, and what a person must decide.
+
+What only one of them changed is taken from that one. The history of both is kept. Where both
+changed the same in different ways nothing is guessed: it is named, and one of the two stands until
+somebody has looked at it.
+"""
+
+from dataclasses import dataclass, replace
+from typing import Any, Final
+
+from framing_palette.jobs.jobs import Event, Job
+
+# What only makes sense together is taken together: the chosen design is counted among the designs,
+# their sizes follow the measurements, and the status says whether one was chosen.
+_TOGETHER: Final = (
+    ("title",),
+    ("client",),
+    ("picture", "intake", "regions"),
+    ("art_size", "measurements", "options", "chosen", "status"),
+    ("catalogue",),
+    ("note",),
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Merged:
+    """A merged job and what both counters changed differently.
+
+    Parameters
+    ----------
+    job
+        With everything that could be merged; where both changed the same, with mine.
+    undecided
+        The fields that somebody has to look at, empty when there are none.
+    """
+
+    job: Job
+    undecided: tuple[str, ...]
+
+
+def merged(base: Job, mine: Job, theirs: Job) -> Merged:
+    """Merge two jobs that were both made from one.
+
+    Parameters
+    ----------
+    base
+        As it was when both opened it.
+    mine, theirs
+        As this counter has it now, and as the other has saved it.
+    """
+    values, undecided = dict[str, Any](), list[str]()
+    for fields in _TOGETHER:
+        was, here, there = ([getattr(job, name) for name in fields] for job in (base, mine, theirs))
+        if here not in (was, there) and there != was:
+            undecided += [name for name in fields if getattr(mine, name) != getattr(theirs, name)]
+        values |= zip(fields, there if here == was else here, strict=True)
+    job = replace(
+        theirs,
+        **values,
+        changed=max(mine.changed, theirs.changed),
+        kept=_with_changes_of_both(base.kept, mine.kept, theirs.kept),
+        history=_told_by_both(base.history, mine.history, theirs.history),
+    )
+    return Merged(job, tuple(undecided))
+
+
+def _with_changes_of_both(
+    base: tuple[str, ...], mine: tuple[str, ...], theirs: tuple[str, ...]
+) -> tuple[str, ...]:
+    """Return theirs with what I added and without what I took away."""
+    if theirs == base:
+        return mine
+    gone = set(base) - set(mine)
+    added = [code for code in mine if code not in base and code not in theirs]
+    return (*(code for code in theirs if code not in gone), *added)
+
+
+def _told_by_both(
+    base: tuple[Event, ...], mine: tuple[Event, ...], theirs: tuple[Event, ...]
+) -> tuple[Event, ...]:
+    """Return both histories as one, by time; the same line of both is told once."""
+    known = set(theirs)
+    both = [*theirs, *(event for event in mine if event not in known and event not in base)]
+    return tuple(sorted(both, key=lambda event: event.at))
