@@ -50,7 +50,7 @@ def test_help_loads_no_heavy_library(words: list[str]) -> None:
         f"sys.argv = ['framing-palette', *{words!r}]\n"
         "try:\n    main()\n"
         "except SystemExit:\n    pass\n"
-        f"print([name for name in {HEAVY + ('numpy',)!r} if name in sys.modules], file=sys.stderr)\n"
+        f"print([name for name in {(*HEAVY, 'numpy')!r} if name in sys.modules], file=sys.stderr)\n"
     )
     done = subprocess.run(
         [sys.executable, "-c", script], capture_output=True, text=True, check=True
