@@ -9,8 +9,8 @@ from numpy.typing import ArrayLike, NDArray
 from framing_palette.arrays import BoolArray, Float64Array, UInt8Array, as_lab
 from framing_palette.catalogue.columns import LazySamples
 from framing_palette.catalogue.samples import Kind, Sample
-from framing_palette.catalogue.search import in_family
-from framing_palette.colour import delta_e_2000_matrix
+from framing_palette.catalogue.search import HUE_FAMILIES_DEG, in_family
+from framing_palette.colour import delta_e_2000_matrix, hue_deg
 
 COUNTS_FROM_SHARE = 0.15
 """A colour of a sample counts when it covers at least this share of its surface."""
@@ -156,6 +156,15 @@ def neighbours(
     rows = np.flatnonzero(distance <= within_delta_e)
     rows = rows[np.argsort(distance[rows], kind="stable")]
     return tuple((int(row), float(distance[row])) for row in rows)
+
+
+def in_hue_order(points: RackPoints) -> NDArray[np.intp]:
+    """Return all rows round the hue circle from pink on, and the neutral ones last by lightness."""
+    lightness = points.mean_lab[:, 0]
+    is_neutral = in_family(points.mean_lab, "neutral")
+    start = HUE_FAMILIES_DEG["pink"][0]
+    turned = (hue_deg(points.mean_lab) - start) % 360
+    return np.lexsort((-lightness, np.where(is_neutral, 0.0, turned), is_neutral))
 
 
 def _means(lab: Float64Array, share: Float64Array, start: NDArray[np.intp]) -> Float64Array:

@@ -29,6 +29,7 @@ from framing_palette.window.paste_files import keep_pasted
 from framing_palette.window.path import Path
 from framing_palette.window.preference_files import write_preferences
 from framing_palette.window.preferences import Preferences
+from framing_palette.window.rack.door import RackDoor
 from framing_palette.window.rail import Rail
 from framing_palette.window.runner import Runner
 from framing_palette.window.saving import Saving
@@ -74,6 +75,7 @@ class Shell(QWidget):
         self.stages = Pages()
         self.shelves = Pages()
         self.client_view: ClientView | None = None
+        self.rack: RackDoor | None = None
         self._settings: SettingsShelf | None = None
         self._made: dict[str, int] = {}
         self._shelf_of: dict[str, QWidget] = {}
@@ -100,7 +102,8 @@ class Shell(QWidget):
             self._shelf_of[key] = shelf
         self.stages.setCurrentIndex(self._made[key])
         self._show_shelf_of(key)
-        self.doors["settings"].setChecked(False)
+        for door in ("settings", "rack"):
+            self.doors[door].setChecked(False)
         self.path.show_at(key)
         self.session.assign("step", key)
         step.arrive()
@@ -155,6 +158,21 @@ class Shell(QWidget):
             self.client_view.hide()
         else:
             self.client_view.open()
+
+    def toggle_rack(self) -> None:
+        """Show the whole rack, or go back to the step."""
+        if self.rack is None:
+            self.rack = RackDoor(self.counter, self)
+            self.rack.left.connect(lambda: self.go("choose"))
+            self.stages.addWidget(self.rack.stage)
+            self.shelves.addWidget(self.rack.shelf)
+        if self._is_at_rack():
+            self.go(self.session.step)
+            return
+        self.stages.setCurrentWidget(self.rack.stage)
+        self.shelves.setCurrentWidget(self.rack.shelf)
+        self.doors["settings"].setChecked(False)
+        self.doors["rack"].setChecked(True)
 
     def toggle_settings(self) -> None:
         """Lay the settings on the shelf, or the step's own things back."""
@@ -220,11 +238,14 @@ class Shell(QWidget):
 
     def _make_doors(self) -> dict[str, IconButton]:
         doors = {
+            "rack": IconButton("rack", self.tr("The rack"), keys="F6"),
             "client": IconButton("client", self.tr("The client's view"), keys="F11"),
             "keys": IconButton("keys", self.tr("Keys"), keys="F1"),
             "settings": IconButton("settings", self.tr("Settings"), keys="Ctrl+,"),
         }
-        doors["settings"].setCheckable(True)
+        for name in ("settings", "rack"):
+            doors[name].setCheckable(True)
+        doors["rack"].clicked.connect(self.toggle_rack)
         doors["client"].clicked.connect(self.toggle_client_view)
         doors["keys"].clicked.connect(self._toggle_keys)
         doors["settings"].clicked.connect(self.toggle_settings)
@@ -269,6 +290,7 @@ class Shell(QWidget):
             ("/", self._begin_search),
             ("F1", self.keys_sheet.toggle),
             ("?", self.keys_sheet.toggle),
+            ("F6", self.toggle_rack),
             ("F8", self.toggle_rail),
             ("F9", self.toggle_shelf),
             ("F11", self.toggle_client_view),
@@ -287,7 +309,11 @@ class Shell(QWidget):
         shortcut.activated.connect(act)
 
     def _show_shelf_of(self, key: str) -> None:
-        self.shelves.setCurrentWidget(self._shelf_of[key])
+        rack = self.rack if self._is_at_rack() else None
+        self.shelves.setCurrentWidget(rack.shelf if rack is not None else self._shelf_of[key])
+
+    def _is_at_rack(self) -> bool:
+        return self.rack is not None and self.stages.currentWidget() is self.rack.stage
 
     def _toggle_comparing(self) -> None:
         self.session.show_side_by_side(shown=not self.session.comparing)
@@ -300,6 +326,9 @@ class Shell(QWidget):
         self.job_line.search.selectAll()
 
     def _search(self, text: str) -> None:
+        if self.rack is not None and self._is_at_rack():
+            self.rack.search(text)
+            return
         if text and not self.steps[self.session.step].searches:
             self.go("choose")
         self.steps[self.session.step].search(text)

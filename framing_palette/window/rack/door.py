@@ -1,0 +1,26 @@
+"""The door to the rack: its stage and its shelf, made on the first visit."""
+
+from PySide6.QtCore import QObject, Signal
+
+from framing_palette.window.rack.shelf import RackShelf
+from framing_palette.window.rack.stage import RackStage
+from framing_palette.window.rack.state import RackState
+from framing_palette.window.steps.step import Counter
+
+
+class RackDoor(QObject):
+    """What the shell shows when the rack is opened."""
+
+    left = Signal()
+    """The samples are to be seen beside the picture."""
+
+    def __init__(self, counter: Counter, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self.state = RackState(counter.session, counter.errands, self)
+        self.stage = RackStage(self.state, counter.errands.runner, counter.swatches)
+        self.shelf = RackShelf(self.state, counter.swatches)
+        self.shelf.near.compared.connect(self.left)
+
+    def search(self, text: str) -> None:
+        """Show only the samples that have every word."""
+        self.state.want(words=text)

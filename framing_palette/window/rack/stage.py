@@ -1,0 +1,116 @@
+"""The rack's stage: what is wanted above, the lightness at the left, the map or the list."""
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
+
+from framing_palette.catalogue.search import HUE_FAMILIES_DEG
+from framing_palette.window.controls import IconButton, Pages, ToolBar, rule, words
+from framing_palette.window.forms import Choice
+from framing_palette.window.rack.lightness_bar import LightnessBar
+from framing_palette.window.rack.list_view import RackList
+from framing_palette.window.rack.map_view import RackMap
+from framing_palette.window.rack.state import RackState
+from framing_palette.window.runner import Runner
+from framing_palette.window.swatches import SwatchBook
+from framing_palette.window.tokens import MARGIN, WIDE_MARGIN
+
+FAMILIES = (*HUE_FAMILIES_DEG, "neutral")
+MAP, LIST = "map", "list"
+
+
+class RackStage(QWidget):
+    """Everything of the rack that lies in the middle."""
+
+    def __init__(self, state: RackState, runner: Runner, swatches: SwatchBook) -> None:
+        super().__init__()
+        self.setObjectName("panel")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        self._state = state
+        self.map = RackMap(state, runner, swatches)
+        self.list = RackList(state, swatches)
+        self.lightness = LightnessBar(state)
+        self.families = Choice(
+            self.tr("Family"),
+            (("", self.tr("All")), *((name, name.capitalize()) for name in FAMILIES)),
+        )
+        self.views = Choice(self.tr("Show as"), ((MAP, self.tr("Map")), (LIST, self.tr("List"))))
+        self.pages = Pages()
+        self.bar = MapBar(self.map)
+        self._foot = words(size="small", quiet=True, wrap=True)
+        self._lay_out()
+        self.families.picked.connect(self._show_family)
+        self.views.picked.connect(self.show_view)
+        for signal in (state.points_changed, state.wanted_changed, state.reaches_changed):
+            signal.connect(self._tell)
+        self.show_view(MAP)
+        self._tell()
+
+    def show_view(self, view: object) -> None:
+        """Show the map or the list."""
+        self.views.show_value(view)
+        self.pages.setCurrentIndex(0 if view == MAP else 1)
+
+    def _lay_out(self) -> None:
+        head = QHBoxLayout()
+        head.setContentsMargins(WIDE_MARGIN, 4, WIDE_MARGIN, 4)
+        head.setSpacing(MARGIN)
+        head.addWidget(self.families, 1)
+        head.addWidget(self.views)
+        plate = QWidget()
+        over = QGridLayout(plate)
+        over.setContentsMargins(0, 0, 0, 0)
+        over.addWidget(self.map, 0, 0)
+        corner = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignBottom
+        over.addWidget(self.bar, 0, 0, corner)
+        self.pages.addWidget(plate)
+        self.pages.addWidget(self.list)
+        middle = QHBoxLayout()
+        middle.setSpacing(0)
+        middle.addWidget(self.lightness)
+        middle.addWidget(rule(down=True))
+        middle.addWidget(self.pages, 1)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addLayout(head)
+        column.addWidget(rule())
+        column.addLayout(middle, 1)
+        column.addWidget(rule())
+        self._foot.setContentsMargins(WIDE_MARGIN, 4, WIDE_MARGIN, 4)
+        column.addWidget(self._foot)
+
+    def _show_family(self, family: object) -> None:
+        self.families.show_value(family)
+        self._state.want(family=str(family))
+        self.map.fit()
+
+    def _tell(self) -> None:
+        state = self._state
+        self.families.show_value(state.wanted.family)
+        shown, there = int(state.passing.sum()), len(state.points)
+        told = [self.tr("{shown:,} of {there:,} samples").format(shown=shown, there=there)]
+        told.append(self.tr("a hollow tile is out of stock"))
+        if state.reaches:
+            told.append(self.tr("rings are the picture's colours, a crossed ring is a gap"))
+        self._foot.setText("  ·  ".join(told))
+
+
+class MapBar(ToolBar):
+    """What the hand does on the map, and how near it looks."""
+
+    def __init__(self, view: RackMap) -> None:
+        super().__init__()
+        self._view = view
+        self.lasso = IconButton("lasso", self.tr("Lay side by side what a lasso holds"), keys="L")
+        self.lasso.setCheckable(True)
+        self.lasso.clicked.connect(lambda on: view.set_lassoing(is_on=on))
+        view.lasso_changed.connect(lambda: self.lasso.setChecked(view.is_lassoing))
+        self.add(self.lasso)
+        for icon, told, keys, act in (
+            ("minus", self.tr("Look from farther away"), "-", lambda: view.zoom_by(0.8)),
+            ("fit", self.tr("Show all that is wanted"), "0", view.fit),
+            ("plus", self.tr("Look closer"), "+", lambda: view.zoom_by(1.25)),
+        ):
+            button = IconButton(icon, told, keys=keys)
+            button.clicked.connect(act)
+            self.add(button)
