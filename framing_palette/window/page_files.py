@@ -2,7 +2,10 @@
 
 from threading import Lock
 
+import numpy as np
 from PySide6.QtGui import QImage
+
+from framing_palette.window.images import image_of
 
 POINTS_PER_INCH = 72.0
 SCREEN_DPI = 144.0
@@ -26,11 +29,8 @@ def page_images(pdf: bytes, dpi: float = SCREEN_DPI) -> tuple[QImage, ...]:
 def _image(page: object, dpi: float) -> QImage:
     bitmap = page.render(scale=dpi / POINTS_PER_INCH, rev_byteorder=True)  # type: ignore[attr-defined]
     try:
-        pixels = bitmap.to_numpy()
-        rows, columns, channels = pixels.shape
-        forms = {3: QImage.Format.Format_RGB888, 4: QImage.Format.Format_RGBX8888}
-        stride = pixels.strides[0]
-        return QImage(pixels.data, columns, rows, stride, forms[channels]).copy()
+        # Copied before the bitmap goes: its rows may be padded, and its memory is PDFium's own.
+        return image_of(np.array(bitmap.to_numpy()[..., :3], dtype=np.uint8))
     finally:
         bitmap.close()
         page.close()  # type: ignore[attr-defined]

@@ -6,7 +6,7 @@ from threading import Event
 from time import monotonic
 from typing import Any, Generic, TypeVar
 
-from PySide6.QtCore import QObject, QRunnable, Qt, QThreadPool, Signal, SignalInstance
+from PySide6.QtCore import QObject, Qt, QThreadPool, Signal, SignalInstance
 
 T = TypeVar("T")
 
@@ -65,7 +65,12 @@ class _Voice(QObject):
     ended = Signal(object, object)
 
 
-class _Task(QRunnable):
+class _Task:
+    """One job; the pool is given its bound method, which lives as long as a thread works on it.
+
+    A QRunnable of our own would be taken down while its thread is still leaving it.
+    """
+
     def __init__(
         self,
         topic: str,
@@ -74,8 +79,6 @@ class _Task(QRunnable):
         done: Callable[[Any], None],
         failed: Callable[[Exception], None],
     ) -> None:
-        super().__init__()
-        self.setAutoDelete(False)
         self.topic = topic
         self.done = done
         self.failed = failed
@@ -111,6 +114,7 @@ class Runner(QObject):
         _connect(self._voice.progressed, self._report, queued)
         self._newest: dict[str, _Task] = {}
         self._running: set[_Task] = set()
+        self._is_closed = False
 
     def start(
         self,
@@ -120,12 +124,18 @@ class Runner(QObject):
         done: Callable[[T], None],
         failed: Callable[[Exception], None],
     ) -> None:
-        """Start a job; ``done`` or ``failed`` is called later on the interface thread."""
+        """Start a job; ``done`` or ``failed`` is called later on the interface thread.
+
+        Once the runner was closed nothing starts any more: a timer may still ask while the window
+        goes, and its job would outlive whoever waits for it.
+        """
+        if self._is_closed:
+            return
         self.cancel(topic)
         task = _Task(topic, work, self._voice, done, failed)
         self._newest[topic] = task
         self._running.add(task)
-        self._pool.start(task)
+        self._pool.start(task.run)
         self.busy_changed.emit()
 
     def cancel(self, topic: str) -> None:
@@ -141,6 +151,7 @@ class Runner(QObject):
 
     def close(self, *, finish: tuple[str, ...] = ()) -> None:
         """Cancel everything but what must be finished, and wait until no thread of ours works."""
+        self._is_closed = True
         for topic in tuple(self._newest):
             if topic not in finish:
                 self.cancel(topic)
