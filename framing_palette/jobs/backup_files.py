@@ -13,6 +13,7 @@ from typing import Final
 from framing_palette.errors import JobStoreError, OutputError
 from framing_palette.jobs.backups import backup_name, is_due, no_longer_needed, time_of_backup
 from framing_palette.jobs.database_files import BUSY_SECONDS, fault_of
+from framing_palette.jobs.log_files import Happening, note
 
 FOLDER: Final = "backups"
 _BESIDE: Final = ("", "-wal", "-shm")  # the database and what SQLite keeps next to it
@@ -71,6 +72,7 @@ def take_backup(path: Path, now: datetime | None = None) -> Path:
     for old in backups_of(path):
         if time_of_backup(old, path.stem) in gone:
             old.unlink(missing_ok=True)
+    note(Happening.BACKUP_TAKEN, bytes=backup.stat().st_size, pruned=len(gone))
     return backup
 
 

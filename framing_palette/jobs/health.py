@@ -4,7 +4,7 @@ import importlib.metadata
 import os
 import platform
 import sys
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -23,6 +23,8 @@ LIBRARIES = (
     "imagecodecs",
     "reportlab",
     "SQLAlchemy",
+    "alembic",
+    "pydantic",
     "PySide6-Essentials",
 )
 
@@ -36,8 +38,17 @@ class HealthFinding:
     sound: bool = True
 
 
-def examine(catalogue_folder: Path) -> tuple[HealthFinding, ...]:
-    """Look at versions, display, colour engine and catalogue."""
+def examine(catalogue_folder: Path, jobs: str | Path | None = None) -> tuple[HealthFinding, ...]:
+    """Look at versions, display, colour engine, catalogue and the shop's jobs.
+
+    Parameters
+    ----------
+    catalogue_folder
+        The catalogue that the shop works with.
+    jobs
+        File or address of the shop's jobs; this computer's own file when None. A file that is
+        missing is not made.
+    """
     return (
         HealthFinding("program", f"{__version__} on Python {platform.python_version()}"),
         HealthFinding("machine", f"{platform.system()} {platform.machine()}"),
@@ -45,6 +56,7 @@ def examine(catalogue_folder: Path) -> tuple[HealthFinding, ...]:
         _display(),
         _colour_engine(),
         *_catalogue(catalogue_folder),
+        *_jobs(jobs),
     )
 
 
@@ -84,3 +96,31 @@ def _catalogue(folder: Path) -> Iterator[HealthFinding]:
     yield HealthFinding("catalogue", words, sound=not wrong)
     for problem in wrong[:5]:
         yield HealthFinding("catalogue", str(problem), sound=False)
+
+
+def _jobs(address: str | Path | None) -> Iterator[HealthFinding]:
+    from framing_palette.jobs import backup_files, database_files
+    from framing_palette.jobs.store import JobStore
+
+    address = address or database_files.default_jobs_path()
+    is_file = not database_files.is_server(address)
+    path = database_files.file_of(address) if is_file else None
+    if path is not None and not path.exists() and not backup_files.backups_of(path):
+        yield HealthFinding("jobs", f"none yet in {path}")
+        return
+    try:
+        with JobStore(address) as store:
+            yield HealthFinding("jobs", f"{store.count()} in {store.shown}, checked and whole")
+    except FramingPaletteError as error:
+        yield HealthFinding("jobs", str(error), sound=False)
+    if path is not None:
+        yield _backups(backup_files.backups_of(path), backup_files.newest_whole_backup(path))
+
+
+def _backups(backups: Sequence[Path], newest: Path | None) -> HealthFinding:
+    if newest is None:
+        words = "none of them is whole; take one" if backups else "none yet"
+        return HealthFinding("backups", words, sound=not backups)
+    broken = backups.index(newest)
+    words = f"{len(backups)}, the newest whole one is {newest.name}"
+    return HealthFinding("backups", words if not broken else f"{words}; {broken} after it are not")

@@ -12,6 +12,7 @@ from framing_palette.errors import FramingPaletteError, JobStoreError, OutputErr
 from framing_palette.jobs.backup_files import newest_whole_backup, put_back, set_aside
 from framing_palette.jobs.documents import job_from_text
 from framing_palette.jobs.job_lines import StoredJob
+from framing_palette.jobs.log_files import Happening, note
 from framing_palette.jobs.store import NEW, JobStore
 
 
@@ -67,6 +68,7 @@ def _restored(path: Path, backup: Path | None, *, bring_over: bool) -> Restored:
             return Restored(aside, ())
         with JobStore(path) as store:
             found = {stored.job.number for stored in _readable_jobs(copy) if _bring(store, stored)}
+    note(Happening.BACKUP_RESTORED, brought_over=len(found))
     return Restored(aside, tuple(sorted(found)))
 
 

@@ -24,6 +24,7 @@ from framing_palette.jobs import job_tables as tables
 from framing_palette.jobs.documents import job_from_text, job_text
 from framing_palette.jobs.job_files import PackedJob
 from framing_palette.jobs.job_lines import ClientLine, JobLine, StoredJob, Wanted
+from framing_palette.jobs.log_files import Happening, note, note_error
 from framing_palette.jobs.photograph_files import Photographs
 
 if TYPE_CHECKING:
@@ -64,12 +65,12 @@ class JobStore:
         address = address if address is not None else database_files.default_jobs_path()
         self.path: Path | None = None
         if database_files.is_server(address):
-            self._engine, self._shown = database_files.open_server(str(address))
+            self._engine, self.shown = database_files.open_server(str(address))
             beside = database_files.default_jobs_path()
         else:
             self.path = beside = database_files.file_of(address)
             _refuse_damaged(beside)
-            self._engine, self._shown = database_files.open_file(beside), str(beside)
+            self._engine, self.shown = database_files.open_file(beside), str(beside)
         self.photographs = Photographs(photographs or beside.parent / "photographs")
         self._for_writing = database_files.for_writing(self._engine)
         self._prepare()
@@ -177,7 +178,9 @@ class JobStore:
             tables.erase_jobs(connection, numbers)
             pictures = {row.picture for row in found if row.picture is not None}
             pictures -= set(connection.execute(tables.select_pictures(sorted(pictures))).scalars())
-        return numbers, self.photographs.erase(pictures)
+        photographs = self.photographs.erase(pictures)
+        note(Happening.CLIENT_ERASED, jobs=len(numbers), photographs=photographs)
+        return numbers, photographs
 
     def fold_in(self) -> bool:
         """Write what SQLite keeps beside its file into the file and empty that.
@@ -202,7 +205,7 @@ class JobStore:
         """
         if self.path is None:
             raise JobStoreError(
-                self._shown,
+                self.shown,
                 problem="is a server",
                 todo="have it backed up by its own means, such as pg_dump",
             )
@@ -219,6 +222,7 @@ class JobStore:
         except BaseException:
             self.close()
             raise
+        note(Happening.DATABASE_OPENED)
 
     def _bring_to_present_form(self) -> None:
         with self._reading() as connection:
@@ -227,7 +231,7 @@ class JobStore:
             return
         if not store_schema.is_known(form):
             raise JobStoreError(
-                self._shown,
+                self.shown,
                 problem=f"was made by a newer program (form {form})",
                 todo="update the program at this counter",
             )
@@ -235,6 +239,7 @@ class JobStore:
             backup_files.take_backup(self.path)
         with self._writing() as connection:
             store_schema.take_steps(connection)
+        note(Happening.DATABASE_CHANGED_FORM, form=int(store_schema.SCHEMA_FORM))
 
     @staticmethod
     def _add(connection: "Connection", job: "Job") -> int:
@@ -248,6 +253,7 @@ class JobStore:
         found = self._stored(connection, job.number)
         if found.version == seen + 1 and job_text(found.job) == job_text(job):
             return found.version
+        note(Happening.SAVED_ELSEWHERE, seen=seen, found=found.version)
         raise JobChangedElsewhereError(
             job.number, seen=seen, found=found.version, mine=job, theirs=found.job
         )
@@ -278,8 +284,9 @@ class JobStore:
         except SQLAlchemyError as error:
             cause = str(getattr(error, "orig", None) or error).strip().splitlines()[0]
             self._engine.dispose()
+            note_error(Happening.DATABASE_FAILED, error)
             raise JobStoreError(
-                self._shown,
+                self.shown,
                 problem=f"cannot be used ({cause})",
                 todo="check the address, that no other program holds it, and that the disk has "
                 "room; what was saved is still there",
@@ -297,4 +304,5 @@ def _refuse_damaged(path: Path) -> None:
     if not is_there and backup is not None:
         fault = "is empty or gone although backups of it are there"
     if fault:
+        note(Happening.DATABASE_DAMAGED, has_backup=backup is not None)
         raise JobStoreDamagedError(path, problem=fault, backup=backup)

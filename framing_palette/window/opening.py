@@ -109,6 +109,9 @@ def begin(shell: "Shell", wanted: Wanted) -> None:
 
 def _load() -> None:
     import framing_palette.window.shell  # noqa: F401 - to have it ready
+    from framing_palette.jobs.log_files import start_log
+
+    start_log()
 
 
 def _put_in(frame: "Frame", preferences: "Preferences", wanted: Wanted) -> None:
