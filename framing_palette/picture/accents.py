@@ -29,6 +29,9 @@ MIN_SHARE, MAX_SHARE = 0.0007, 0.025
 MIN_DELTA_E = 14.0
 """Least ΔE00 to the mean of the wider surroundings and to the nearest quarter of the ring."""
 
+MAX_SHADES_DELTA_E = 16.0
+"""Three quarters of a place lie this near to its middle colour, or it is several places."""
+
 SAME_DELTA_E = 9.0
 MAX_ELSEWHERE = 0.008
 """A colour that the rest of the picture uses more than this is no accent anywhere in it."""
@@ -56,6 +59,18 @@ class _Candidate:
     colour: Float64Array
     delta_e: float
     nearest_delta_e: float
+    shades_delta_e: float
+
+    @property
+    def middle(self) -> tuple[float, float]:
+        """Row and column of the middle of its pixels."""
+        row, column = np.nonzero(self.mask)
+        return float(row.mean()) + self.box[0].start, float(column.mean()) + self.box[1].start
+
+    @property
+    def stands_out(self) -> bool:
+        """True when it differs even from the nearest quarter of its ring, and is of one colour."""
+        return self.nearest_delta_e >= MIN_DELTA_E and self.shades_delta_e <= MAX_SHADES_DELTA_E
 
 
 def find_accents(lab_d50: ArrayLike, *, mm_per_px: float | None = None) -> tuple[Accent, ...]:
@@ -71,7 +86,7 @@ def find_accents(lab_d50: ArrayLike, *, mm_per_px: float | None = None) -> tuple
     lab = as_float32(as_lab(lab_d50))
     small = as_seen(shrunk(lab, ACCENT_SIDE))
     mm = None if mm_per_px is None else mm_per_px * max(lab.shape[:2]) / max(small.shape[:2])
-    standing = [place for place in _candidates(small) if place.nearest_delta_e >= MIN_DELTA_E]
+    standing = _standing(small)
     accents = [_accent(small, place, mm) for place in _rare(small, standing)]
     kept = [accent for accent in accents if not _is_glint(accent)]
     kept.sort(key=lambda accent: (-accent.strength, accent.y, accent.x))
@@ -91,13 +106,31 @@ def accent_strength(delta_e: float, share: float) -> float:
     return float(reach / (1 + reach))
 
 
-def _candidates(lab: Float32Array) -> Iterator[_Candidate]:
-    """Yield the compact places that stand apart from their wider surroundings."""
+def _standing(lab: Float32Array) -> list[_Candidate]:
+    """Return the places that stand out, as wholes where their shades belong together."""
     surround = blurred(lab, max(1.0, _SURROUND * min(lab.shape[:2])))
-    apart = delta_e_2000(lab, surround) >= MIN_DELTA_E
+    apart = np.asarray(delta_e_2000(lab, surround) >= MIN_DELTA_E, dtype=np.bool_)
     kernel = np.ones((3, 3), np.uint8)
     spread = as_float32(cv2.dilate(lab, kernel) - cv2.erode(lab, kernel))
-    core = apart & (squared_length(spread) < _EDGE**2)
+    smooth = apart & (squared_length(spread) < _EDGE**2)
+    whole = np.asarray(cv2.erode(apart.astype(np.uint8), kernel), dtype=np.bool_)
+    wholes = [place for place in _candidates(lab, whole, apart) if place.stands_out]
+    parts = [place for place in _candidates(lab, smooth, apart) if place.stands_out]
+    return wholes + [
+        part for part in parts if not any(_is_shade_of(part, place) for place in wholes)
+    ]
+
+
+def _is_shade_of(part: _Candidate, whole: _Candidate) -> bool:
+    """Return True when a part overlaps a whole and is no more than another shade of it."""
+    if delta_e_2000(part.colour, whole.colour) > MAX_SHADES_DELTA_E:
+        return False
+    (rows, columns), (row, column) = whole.box, part.middle
+    return bool(rows.start <= row < rows.stop and columns.start <= column < columns.stop)
+
+
+def _candidates(lab: Float32Array, core: BoolArray, apart: BoolArray) -> Iterator[_Candidate]:
+    """Yield the compact places round each connected piece of `core`, grown by a pixel."""
     number, labels, stats, _ = cv2.connectedComponentsWithStats(
         core.astype(np.uint8), connectivity=4
     )
@@ -124,14 +157,16 @@ def _measured(
     ring = ~_grown(core, 1 + _GAP_PX)
     colour = np.median(lab[core], axis=0).astype(np.float64)
     if not ring.any():
-        return _Candidate(box, mask, colour, 0.0, 0.0)
+        return _Candidate(box, mask, colour, 0.0, 0.0, 0.0)
     differences = delta_e_2000(lab[ring], colour)
+    shades = delta_e_2000(lab[core], colour)
     return _Candidate(
         box,
         mask,
         colour,
         delta_e=float(np.median(differences)),
         nearest_delta_e=float(np.percentile(differences, 25)),
+        shades_delta_e=float(np.percentile(shades, 75)),
     )
 
 
@@ -170,18 +205,19 @@ def _shares_outside(cells: Cells, places: list[_Candidate], shape: tuple[int, ..
 
 
 def _accent(lab: Float32Array, place: _Candidate, mm_per_px: float | None) -> Accent:
-    row, column = np.nonzero(place.mask)
     rows, columns = lab.shape[:2]
-    share = len(row) / (rows * columns)
+    row, column = place.middle
+    area_px = int(place.mask.sum())
+    share = area_px / (rows * columns)
     L, a, b = place.colour.tolist()
     return Accent(
         lab=(L, a, b),
         share=share,
-        x=(float(column.mean()) + place.box[1].start + 0.5) / columns,
-        y=(float(row.mean()) + place.box[0].start + 0.5) / rows,
+        x=(column + 0.5) / columns,
+        y=(row + 0.5) / rows,
         delta_e=place.delta_e,
         strength=accent_strength(place.delta_e, share),
-        size_mm=None if mm_per_px is None else 2 * mm_per_px * (len(row) / np.pi) ** 0.5,
+        size_mm=None if mm_per_px is None else 2 * mm_per_px * math.sqrt(area_px / math.pi),
         name=plain_name((L, a, b)),
     )
 
