@@ -22,6 +22,7 @@ from framing_palette.catalogue.samples import Catalogue, Kind, Sample
 from framing_palette.catalogue.table_files import open_table
 from framing_palette.colour import WAVELENGTHS_NM
 from framing_palette.errors import ExchangeFileError, OutputError
+from framing_palette.whole_files import write_whole
 
 LARGEST_FILE_BYTES = 256 << 20
 
@@ -75,7 +76,7 @@ def write_cgats_file(path: Path, measurements: Sequence[Measurement]) -> None:
     spectral = [one for one in measurements if one.spectrum is not None]
     plain = [one for one in measurements if one.spectrum is None]
     tables = [_table(group, with_spectra=group is spectral) for group in (spectral, plain) if group]
-    _write(path, cgats_text(tables).encode("utf-8"))
+    write_whole(path, cgats_text(tables).encode("utf-8"))
 
 
 def write_cxf_file(path: Path, measurements: Sequence[Measurement], *, created: datetime) -> None:
@@ -88,7 +89,7 @@ def write_cxf_file(path: Path, measurements: Sequence[Measurement], *, created: 
     OutputError
         When the file cannot be written.
     """
-    _write(path, cxf_document(measurements, created=created))
+    write_whole(path, cxf_document(measurements, created=created))
 
 
 def write_palette_file(path: Path, catalogue: Catalogue) -> None:
@@ -104,7 +105,7 @@ def write_palette_file(path: Path, catalogue: Catalogue) -> None:
         for sample in catalogue.samples
         for colour in sample.colours
     ]
-    _write(path, palette_text(catalogue.name or "Framing samples", colours).encode("utf-8"))
+    write_whole(path, palette_text(catalogue.name or "Framing samples", colours).encode("utf-8"))
 
 
 def export_catalogue(path: Path, catalogue: Catalogue, *, created: datetime) -> None:
@@ -219,12 +220,3 @@ def _text(content: bytes, path: Path) -> str:
         except UnicodeDecodeError:
             continue
     raise ExchangeFileError(path, problem="is text cut short", todo="export it again")
-
-
-def _write(path: Path, content: bytes) -> None:
-    try:
-        path.write_bytes(content)
-    except OSError as error:
-        raise OutputError(
-            path, problem=f"cannot be written ({error.strerror})", todo="choose another folder"
-        ) from error

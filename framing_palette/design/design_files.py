@@ -14,8 +14,9 @@ from framing_palette.design.design_writing import design_text
 from framing_palette.design.designs import Design
 from framing_palette.design.report import size_report
 from framing_palette.design.sizes import sizes_of
-from framing_palette.design.toml_files import field_problem, text_of, toml_of, write_whole
+from framing_palette.design.toml_files import field_problem, text_of, toml_of
 from framing_palette.errors import DesignFileError, FramingPaletteError
+from framing_palette.whole_files import write_whole
 
 
 def read_design(path: Path | str, catalogue: Catalogue | None = None) -> Design:
@@ -97,7 +98,7 @@ def write_design(design: Design, path: Path | str) -> None:
     OutputError
         When it cannot be written.
     """
-    write_whole(design_text(design), path)
+    write_whole(Path(path), design_text(design).encode())
 
 
 @contextmanager

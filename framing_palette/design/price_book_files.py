@@ -7,8 +7,9 @@ from pathlib import Path
 from typing import Final
 
 from framing_palette.design.price_book import Break, Charge, PriceBook
-from framing_palette.design.toml_files import field_problem, quoted, text_of, toml_of, write_whole
+from framing_palette.design.toml_files import field_problem, quoted, text_of, toml_of
 from framing_palette.errors import FramingPaletteError, PriceBookError
+from framing_palette.whole_files import write_whole
 
 EXAMPLE: Final = "price_book.toml"
 
@@ -119,4 +120,4 @@ def write_price_book(book: PriceBook, path: Path | str) -> None:
     OutputError
         When it cannot be written.
     """
-    write_whole(price_book_text(book), path)
+    write_whole(Path(path), price_book_text(book).encode())

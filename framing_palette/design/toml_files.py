@@ -7,7 +7,7 @@ from pathlib import Path
 from types import ModuleType
 from typing import TYPE_CHECKING, Any, Final
 
-from framing_palette.errors import FileProblemError, OutputError
+from framing_palette.errors import FileProblemError
 
 if TYPE_CHECKING:
     from pydantic import ValidationError
@@ -77,24 +77,6 @@ def _fields(tables: ModuleType) -> list[str]:
     for each in vars(tables).values():
         names.update(getattr(each, "model_fields", {}))
     return sorted(names)
-
-
-def write_whole(text: str, path: Path | str) -> None:
-    """Write a text file; an older one stays whole until the new one is complete.
-
-    Raises
-    ------
-    OutputError
-        When it cannot be written.
-    """
-    file = Path(path)
-    beside = file.with_name(f".{file.name}.new")
-    try:
-        beside.write_text(text, encoding="utf-8")
-        beside.replace(file)
-    except OSError as error:
-        problem = f"cannot be written ({error.strerror})"
-        raise OutputError(file, problem=problem, todo="choose a folder you may write to") from error
 
 
 def quoted(text: str) -> str:

@@ -211,7 +211,7 @@ def _surface_masks(lab_u8: Any) -> Iterator[Any]:
     levels = np.clip(apart * 4, 0, 255).astype(np.uint8)
     usual, _ = cv2.threshold(levels, 0, 255, cv2.THRESH_BINARY + cv2.THRESH_OTSU)
     for level in (0.6 * usual, usual):
-        mask = np.where(levels > level, 255, 0).astype(np.uint8)
+        mask: Any = np.where(levels > level, 255, 0).astype(np.uint8)
         mask = cv2.morphologyEx(mask, cv2.MORPH_CLOSE, np.ones((15, 15), np.uint8))
         yield cv2.morphologyEx(mask, cv2.MORPH_OPEN, np.ones((9, 9), np.uint8))
 

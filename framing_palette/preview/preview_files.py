@@ -4,13 +4,13 @@ from base64 import b64encode
 from html import escape
 from io import BytesIO
 from pathlib import Path
-from tempfile import NamedTemporaryFile
 
 import numpy as np
 
 from framing_palette.arrays import Float32Array, UInt8Array
 from framing_palette.colour import linear_to_srgb
 from framing_palette.errors import OutputError
+from framing_palette.whole_files import write_whole
 
 MM_PER_INCH = 25.4
 
@@ -28,7 +28,7 @@ def write_png(path: Path | str, srgb: UInt8Array, *, px_per_mm: float | None = N
     OutputError
         When the file cannot be written.
     """
-    return _written(Path(path), png_bytes(srgb, px_per_mm=px_per_mm))
+    return write_whole(Path(path), png_bytes(srgb, px_per_mm=px_per_mm))
 
 
 def png_bytes(srgb: UInt8Array, *, px_per_mm: float | None = None) -> bytes:
@@ -72,7 +72,7 @@ def write_tiff(path: Path | str, linear_srgb: Float32Array, *, px_per_mm: float)
         iccprofile=srgb_profile(),
         metadata=None,
     )
-    return _written(Path(path), stream.getvalue())
+    return write_whole(Path(path), stream.getvalue())
 
 
 def srgb_profile() -> bytes:
@@ -101,7 +101,7 @@ def write_html(
     page = _PAGE.format(
         title=escape(title), figures=figures, notes=f"<ul>{told}</ul>" if told else ""
     )
-    return _written(Path(path), page.encode())
+    return write_whole(Path(path), page.encode())
 
 
 _PAGE = """<!DOCTYPE html>
@@ -152,23 +152,3 @@ def check_folder(path: Path) -> None:
         raise OutputError(
             path.parent, problem="is not a folder", todo="make it first or choose another"
         )
-
-
-def _written(path: Path, content: bytes) -> Path:
-    """Write a file whole or not at all, so that an earlier one is never half overwritten."""
-    part: Path | None = None
-    try:
-        with NamedTemporaryFile(dir=path.parent, prefix=".", suffix=".part", delete=False) as file:
-            part = Path(file.name)
-            file.write(content)
-        part.chmod(0o644)
-        part.replace(path)
-    except OSError as error:
-        if part is not None:
-            part.unlink(missing_ok=True)
-        raise OutputError(
-            path,
-            problem=f"cannot be written ({error.strerror or error})",
-            todo="choose a folder that exists and that you may write to",
-        ) from error
-    return path

@@ -167,7 +167,7 @@ def test_an_output_that_cannot_be_written_is_named(
 ) -> None:
     out = tmp_path / "no" / "such" / "p.png"
     words = ("preview", design, "--picture", picture, "--catalog", rack, "--out", out)
-    one_sentence(command(*words, "--width-px", 200), "p.png")
+    one_sentence(command(*words, "--width-px", 200), str(out.parent))
 
 
 @pytest.mark.parametrize("name", ["preview.gif", "preview"])
