@@ -72,9 +72,6 @@ class OptionCard(QWidget):
             label.setVisible(bool(said))
         self.choose.setText(self.tr("Chosen") if is_chosen else self.tr("Choose this one"))
         self.choose.setAccessibleName(f"{self.choose.text()}: {name}")
-        self.choose.setProperty("rank", "first" if is_chosen else "second")
-        self.choose.style().unpolish(self.choose)
-        self.choose.style().polish(self.choose)
         if self.preview.design_drawn is not design:
             self.preview.follow()
         self.update()

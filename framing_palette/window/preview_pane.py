@@ -2,6 +2,7 @@
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from threading import Lock
 
 from PySide6.QtCore import QRectF, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QImage, QPainter, QPaintEvent, QPalette, QResizeEvent
@@ -23,6 +24,7 @@ _REST_MS = 40
 _LEAST_PX = 48
 _MARGIN = 0.07
 _TURNING_LIGHTNESS = 55
+_one_at_a_time = Lock()
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -183,14 +185,15 @@ def _rendered(order: _Order, easel: Easel, ratio: float, progress: Progress) -> 
         margin=_MARGIN,
         height_px=order.size.height(),
     )
-    done = render(
-        order.design,
-        order.picture,
-        order.catalogue,
-        width_px=order.size.width(),
-        options=options,
-        easel=easel,
-    )
+    with _one_at_a_time:  # several panes would only fight for the same cores
+        done = render(
+            order.design,
+            order.picture,
+            order.catalogue,
+            width_px=order.size.width(),
+            options=options,
+            easel=easel,
+        )
     image = image_of(done.srgb)
     image.setDevicePixelRatio(ratio)
     return Rendered(image, done.notices)

@@ -1,5 +1,6 @@
 """Work off the interface thread: a pure function out, its answer back as a queued signal."""
 
+import gc
 from collections.abc import Callable
 from dataclasses import dataclass
 from threading import Event
@@ -135,6 +136,9 @@ class Runner(QObject):
         task = _Task(topic, work, self._voice, done, failed)
         self._newest[topic] = task
         self._running.add(task)
+        # Python may collect cycles on whichever thread allocates; a widget in one must not be
+        # destroyed away from the interface thread, so nothing is collected while a job works.
+        gc.disable()
         self._pool.start(task.run)
         self.busy_changed.emit()
 
@@ -157,6 +161,11 @@ class Runner(QObject):
                 self.cancel(topic)
         self._pool.waitForDone()
         self._running.clear()
+        self._collect_when_idle()
+
+    def _collect_when_idle(self) -> None:
+        if not self._running:
+            gc.enable()
 
     def _report(self, task: _Task, share: float, words: str) -> None:
         if self._newest.get(task.topic) is task:
@@ -164,6 +173,7 @@ class Runner(QObject):
 
     def _finish(self, task: _Task, outcome: Outcome[Any]) -> None:
         self._running.discard(task)
+        self._collect_when_idle()
         if self._newest.get(task.topic) is not task:
             return
         del self._newest[task.topic]
