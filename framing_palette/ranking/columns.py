@@ -112,6 +112,10 @@ class SampleColumns:
         weighed = per_colour * np.minimum(1.0, self.share / TELLING_SHARE)
         return _reduced(np.maximum, weighed, self.start)
 
+    def least(self, per_colour: Float64Array) -> Float64Array:
+        """Return the lowest value among each sample's colours, shape (n,)."""
+        return _reduced(np.minimum, per_colour, self.start)
+
     def only(self, mask: BoolArray) -> "SampleColumns":
         """Return the samples of a mask of shape (n,)."""
         return self if mask.all() else self.at(np.flatnonzero(mask))

@@ -31,6 +31,7 @@ from framing_palette.ranking.surfaces import softness_agreement, texture_affinit
 from framing_palette.ranking.warmth import warmth_mismatch
 
 BLOCK = 1024  # samples at once: their matrices stay in the cache
+LIGHTNESS_ALONE = np.array([1.0, 0.0, 0.0])
 _MOST_THREADS = 8
 
 
@@ -53,6 +54,7 @@ class MeasureColumns:
     separation_chroma: Float64Array
     separation_hue: Float64Array
     pull: Float64Array
+    neutral_pull: Float64Array
     vividness: Float64Array
     overpowering: Float64Array
     brightness: Float64Array
@@ -62,6 +64,7 @@ class MeasureColumns:
     near_miss_target: NDArray[np.intp]
     stray: Float64Array
     harmony: Float64Array
+    least_harmony: Float64Array
     texture: Float64Array
     softness: Float64Array
     glitter: Float64Array
@@ -114,6 +117,7 @@ def _measured(
     strong = np.flatnonzero(may_be_missed(kin, limits))
     missed = near_miss(kin.among(strong), presence, importance[strong], limits)
     apart = separation(columns, subject)
+    together = np.asarray(harmony(lab[:, None, :], subject.art_lab))
     echo_lead, echo_target = _lead(columns, echo)
     return MeasureColumns(
         echo=mean(echo.max(axis=1)),
@@ -127,6 +131,7 @@ def _measured(
         separation_chroma=apart.chroma,
         separation_hue=apart.hue,
         pull=mean(pull(lab, subject)),
+        neutral_pull=mean(pull(lab * LIGHTNESS_ALONE, subject)),
         vividness=mean(vividness(lab, subject, limits)),
         overpowering=mean(overpowering(lab, subject, limits)),
         brightness=mean(brightness(lab, subject, limits)),
@@ -135,7 +140,8 @@ def _measured(
         near_miss=mean(missed.max(axis=1, initial=0.0)),
         near_miss_target=np.append(strong, 0)[_lead(columns, missed)[1]],
         stray=mean(_stray(kin, presence, subject, limits)),
-        harmony=mean(np.asarray(harmony(lab[:, None, :], subject.art_lab)) @ subject.art_share),
+        harmony=mean(together @ subject.art_share),
+        least_harmony=columns.least(together.min(axis=1)),
         texture=texture,
         softness=softness_agreement(columns, subject),
         glitter=columns.glitter,

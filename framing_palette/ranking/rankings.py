@@ -26,6 +26,8 @@ from framing_palette.ranking.verdicts import Measures, RankedSample
 from framing_palette.ranking.warmth import nearest_white
 from framing_palette.units import Length
 
+WORTH_TELLING = 0.05  # a near miss below it is none
+
 
 @dataclass(frozen=True, eq=False)
 class Ranking(Sequence[RankedSample]):
@@ -100,13 +102,14 @@ class Ranking(Sequence[RankedSample]):
         every = self.measures
         echoed = self.subject.targets[int(every.echo_target[index])]
         missed = self.subject.targets[int(every.near_miss_target[index])]
+        is_missed = every.near_miss[index] >= WORTH_TELLING
         numbers = {name: _number(getattr(every, name)[index]) for name in _SAME_NAMES}
         return Measures(
             echo_region=echoed.region,
             echo_name=self._name(echoed),
             echo_share=echoed.share,
-            near_miss_region=missed.region,
-            near_miss_name=self._name(missed),
+            near_miss_region=missed.region if is_missed else "",
+            near_miss_name=self._name(missed) if is_missed else "",
             **numbers,
         )
 
@@ -167,7 +170,7 @@ _SAME_NAMES = (
     "echo_delta_e", "separation_delta_e", "separation_lightness", "pull", "harmony", "texture",
     "chroma_excess", "warmth", "echo", "separation_chroma", "separation_hue", "vividness",
     "brightness", "overpowering", "near_miss", "stray", "glitter", "softness", "kin", "foil",
-    "cover",
+    "least_harmony", "neutral_pull", "cover",
 )  # fmt: skip
 
 

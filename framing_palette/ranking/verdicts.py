@@ -51,6 +51,10 @@ class Measures:
         Which colour is missed.
     softness
         Agreement of the surface with the subject, 0..1, 0.5 when unknown.
+    least_harmony
+        Harmony of the least harmonious pair of a sample's and a picture's colour, a warning.
+    neutral_pull
+        Pull of plain neutrals as light as the sample: what its colour adds is pull less this.
     kin
         How surely it is of the family of one of the picture's telling colours, 0..1.
     foil
@@ -82,6 +86,8 @@ class Measures:
     stray: float = 0.0
     glitter: float = 0.0
     softness: float = 0.5
+    least_harmony: float = 0.0
+    neutral_pull: float = 0.0
     kin: float = 0.0
     foil: float = 0.0
     cover: float = 0.0

@@ -13,8 +13,8 @@ import numpy as np
 import pytest
 from scipy.stats import spearmanr
 
-from framing_palette.colour import delta_e_2000
-from framing_palette.ranking import rank
+from framing_palette.colour import delta_e_2000, delta_e_2000_matrix
+from framing_palette.ranking import rank, ranking
 from tests.judgement.pictures import COLOURED, reading
 from tests.judgement.recipes import recipes
 from tests.ranking.by_hand import sample
@@ -86,3 +86,38 @@ def test_a_quiet_member_of_the_strongest_family_wins_nine_in_ten():
 
 def test_a_stray_vivid_colour_wins_hardly_ever():
     assert _standings()["stray vivid"] <= 0.15
+
+
+CLEARLY = 4  # places between two recipes about which trained eyes hardly differ
+
+
+@cache
+def _agreement(how: str) -> float:
+    """Share of the clear pairs, far apart in the order, in which the better recipe stands above."""
+    right = []
+    for picture in COLOURED:
+        found, colours = reading(picture), recipes(reading(picture))
+        ranked = ranking(found, [sample(name, lab) for name, lab in colours.items()])
+        palette = np.array([colour.lab for colour in found.whole.colours])
+        merit = {
+            "ours": ranked.judgement.score,
+            "pull": -ranked.measures.pull,
+            "nearest": -np.asarray(delta_e_2000_matrix(ranked.columns.lab, palette)).min(axis=1),
+        }[how]
+        value = dict(zip(colours, merit, strict=True))
+        right += [
+            value[one] > value[two]
+            for place, one in enumerate(BEST_FIRST)
+            for two in BEST_FIRST[place + CLEARLY :]
+            if float(delta_e_2000(colours[one], colours[two])) >= APART_DELTA_E
+        ]
+    return float(np.mean(right))
+
+
+def test_clear_pairs_are_judged_as_trained_eyes_do_in_92_of_100_cases():
+    assert _agreement("ours") >= 0.92
+
+
+def test_judgement_beats_the_nearest_colour_and_the_pull_alone_by_a_clear_margin():
+    assert _agreement("ours") >= _agreement("nearest") + 0.06
+    assert _agreement("ours") >= _agreement("pull") + 0.12
