@@ -17,7 +17,7 @@ CVPR 2009, equation 4.
 
 import cv2
 import numpy as np
-from numpy.typing import ArrayLike, NDArray
+from numpy.typing import ArrayLike
 
 from framing_palette.arrays import Float32Array, Float64Array, as_lab
 from framing_palette.colour import delta_e_2000
@@ -29,9 +29,6 @@ ATTENTION_SIDE = 400
 
 _BLUR_SIGMA_PX = 1.0  # the 5 x 5 binomial kernel of the paper
 _GREY_LIGHTNESS = tuple(range(0, 101, 10))
-_CENTRE_WIDTH = 0.45
-_GUESS_BLUR = 0.04
-_GUESS_LEVEL = 0.6
 
 
 def strength_map(lab_d50: ArrayLike) -> Float32Array:
@@ -107,34 +104,3 @@ def grey_pulls(mean_lab: ArrayLike, focus_strength: float) -> dict[int, float]:
     greys = np.array([[[lightness, 0.0, 0.0]] for lightness in _GREY_LIGHTNESS])
     pulls = pull(border_strength(greys, np.ones((len(greys), 1)), mean_lab), focus_strength)
     return dict(zip(_GREY_LIGHTNESS, pulls.tolist(), strict=True))
-
-
-def guessed_focus(strength: Float32Array) -> tuple[tuple[float, float], ...]:
-    """Return an outline round the place where attention gathers most, x and y in 0..1.
-
-    It is a guess: attention, blurred and weighed toward the middle, above a share of its peak.
-    A picture without any contrast gets its middle.
-    """
-    rows, columns = strength.shape
-    y, x = (np.indices((rows, columns)) + 0.5) / np.array([rows, columns]).reshape(2, 1, 1)
-    middle = np.exp(-((x - 0.5) ** 2 + (y - 0.5) ** 2) / (2 * _CENTRE_WIDTH**2))
-    sigma = _GUESS_BLUR * np.hypot(rows, columns)
-    above = np.maximum(strength - np.median(strength), 0)
-    gathered = cv2.GaussianBlur(above, (0, 0), sigma, borderType=cv2.BORDER_REFLECT) * middle
-    if gathered.max() < 1e-3:
-        gathered = middle
-    mask = (gathered >= _GUESS_LEVEL * gathered.max()).astype(np.uint8)
-    _, labels = cv2.connectedComponents(mask)
-    peak = labels.flat[int(np.argmax(gathered))]
-    return _hull(labels == peak)
-
-
-def _hull(mask: NDArray[np.bool_]) -> tuple[tuple[float, float], ...]:
-    """Return the convex hull of the corners of the pixels of a mask, in 0..1."""
-    rows, columns = mask.shape
-    row, column = np.nonzero(mask)
-    corners = np.concatenate(
-        [np.stack([column + right, row + down], axis=1) for right in (0, 1) for down in (0, 1)]
-    ).astype(np.int32)
-    hull = cv2.convexHull(corners)[:, 0, :] / [columns, rows]
-    return tuple((float(x), float(y)) for x, y in hull)

@@ -7,7 +7,7 @@ import numpy as np
 
 from framing_palette.arrays import BoolArray, Float32Array, Float64Array
 from framing_palette.picture.accents import find_accents
-from framing_palette.picture.attention import guessed_focus, strength_map
+from framing_palette.picture.attention import strength_map
 from framing_palette.picture.findings import (
     USUAL_LONG_SIDES_MM,
     Accent,
@@ -16,6 +16,7 @@ from framing_palette.picture.findings import (
     RegionFinding,
     Texture,
 )
+from framing_palette.picture.focus_guess import guessed_focus
 from framing_palette.picture.histograms import Cells, folded
 from framing_palette.picture.masks import region_mask, rim_mask
 from framing_palette.picture.palettes import palette
@@ -133,7 +134,7 @@ def findings_from_survey(survey: Survey, regions: Sequence[Region] = ()) -> Find
 
 def guess_focus(survey: Survey) -> Region:
     """Return the place where attention gathers as a region whose name says that it is a guess."""
-    outline = guessed_focus(survey.strength)
+    outline = guessed_focus(survey.picture.lab_d50)
     return Region(name=GUESSED_FOCUS_NAME, role=Role.FOCUS, parts=(Part(outline),))
 
 

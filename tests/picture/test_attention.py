@@ -9,7 +9,6 @@ from hypothesis.extra.numpy import arrays
 from framing_palette.colour import delta_e_2000
 from framing_palette.errors import FieldError, ShapeError
 from framing_palette.picture import border_strength, grey_pulls, pull, strength_map
-from framing_palette.picture.attention import guessed_focus
 
 MEAN = np.array([50.0, 10.0, -5.0])
 
@@ -80,18 +79,3 @@ def test_the_grey_nearest_to_the_mean_pulls_least_and_pull_grows_both_ways():
     assert list(greys)[least] == 50
     assert values[: least + 1] == sorted(values[: least + 1], reverse=True)
     assert values[least:] == sorted(values[least:])
-
-
-def test_the_guessed_focus_lies_round_the_one_striking_place():
-    lab = flat((60, 0, 0), 120, 200)
-    lab[60:84, 120:150] = 45, 60, 40
-    outline = np.array(guessed_focus(strength_map(lab)))
-    low, high = outline.min(axis=0), outline.max(axis=0)
-    assert low[0] < 0.66 < high[0]
-    assert low[1] < 0.6 < high[1]
-    assert np.prod(high - low) < 0.25
-
-
-def test_the_guessed_focus_of_an_even_picture_is_its_middle():
-    outline = np.array(guessed_focus(strength_map(flat((50, 0, 0)))))
-    assert outline.mean(axis=0) == pytest.approx([0.5, 0.5], abs=0.02)
