@@ -144,7 +144,7 @@ class LengthError(FramingPaletteError, ValueError):
         where = f"{field}: " if field else ""
         super().__init__(
             f'{where}"{text}" is not a length; write it like 16 3/8, 16-3/8, 16.375, '
-            "16 3/8\", 1' 4 3/8\", 41.6 cm or 416 mm.",
+            '16 3/8", 1\' 4 3/8", 41.6 cm or 416 mm.',
         )
 
 
