@@ -75,7 +75,7 @@ class Tour(QWidget):
         self._title = words(strong=True, wrap=True)
         self._told = words(size="small", wrap=True)
         self._count = words(size="small", quiet=True)
-        self.next_button = push_button("", rank="first")
+        self.next_button = push_button(self.tr("Next"), rank="first")
         self.leave_button = push_button(self.tr("Leave the tour"), rank="quiet")
         self._lay_out()
         self.setFixedWidth(_WIDTH)

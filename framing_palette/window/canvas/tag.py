@@ -7,7 +7,7 @@ from PySide6.QtGui import QColor, QFontMetrics, QPainter, QPainterPath, QPen
 
 from framing_palette.ranking import Verdict
 from framing_palette.ranking.strip_reading import StripReading
-from framing_palette.window.canvas.place import Place
+from framing_palette.window.canvas.place import FOOT_PX, Place
 from framing_palette.window.canvas.regions import LIGHT
 from framing_palette.window.theme import type_font
 from framing_palette.window.tokens import HEADING, SMALL
@@ -69,11 +69,11 @@ def tag_box(strip: QRectF, canvas: QRectF, width: float, height: float) -> QRect
     if left < canvas.left() + 8.0:
         left = min(max(strip.center().x() - width / 2, 8.0), canvas.right() - width - 8.0)
         top = strip.bottom() + 12.0
-        if top + height > canvas.bottom() - 8.0:
+        if top + height > canvas.bottom() - FOOT_PX:
             top = strip.top() - 12.0 - height
     else:
         top = strip.center().y() - height / 2
-    top = min(max(top, canvas.top() + 8.0), canvas.bottom() - height - 8.0)
+    top = min(max(top, canvas.top() + 8.0), canvas.bottom() - height - FOOT_PX)
     return QRectF(left, top, width, height)
 
 
