@@ -257,6 +257,8 @@ def agree_and_save_papers(
 def save_the_job(hands: Hands, folder: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
     path = folder / "boat.framejob"
     answer(monkeypatch, "getSaveFileName", path)
+    with hands.qtbot.waitActive(hands.shell):
+        hands.shell.activateWindow()
     control = Qt.KeyboardModifier.ControlModifier
     hands.qtbot.keyClick(hands.shell, Qt.Key.Key_S, control)
     hands.until(path.exists)
