@@ -20,7 +20,7 @@ from framing_palette.picture import Findings
 NEAR_ENOUGH = 5.0
 """ΔE00 from which a border no longer seems to repeat a colour; common practice."""
 
-_TWIN = 3.0  # two colours nearer than this are asked for once
+_TWIN = 5.0  # two colours nearer than this are asked for once
 _QUIET = 0.5  # share of the chroma that a quieter colour keeps
 _PALE_CHROMA, _PALE_TO = 0.6, 95.0  # a paler colour lies halfway to a white board
 _DEEP_CHROMA, _DEEP_TO = 0.8, 20.0  # a deeper one halfway to a black frame

@@ -29,6 +29,7 @@ from framing_palette.window.paste_files import keep_pasted
 from framing_palette.window.path import Path
 from framing_palette.window.preference_files import write_preferences
 from framing_palette.window.preferences import Preferences
+from framing_palette.window.rack.book import RackBook
 from framing_palette.window.rack.door import RackDoor
 from framing_palette.window.rail import Rail
 from framing_palette.window.runner import Runner
@@ -75,6 +76,7 @@ class Shell(QWidget):
         self.stages = Pages()
         self.shelves = Pages()
         self.client_view: ClientView | None = None
+        self.rack_book = RackBook(self.session, self.errands)
         self.rack: RackDoor | None = None
         self._settings: SettingsShelf | None = None
         self._made: dict[str, int] = {}
@@ -162,7 +164,7 @@ class Shell(QWidget):
     def toggle_rack(self) -> None:
         """Show the whole rack, or go back to the step."""
         if self.rack is None:
-            self.rack = RackDoor(self.counter, self)
+            self.rack = RackDoor(self.counter, self.rack_book, self)
             self.rack.left.connect(lambda: self.go("choose"))
             self.stages.addWidget(self.rack.stage)
             self.shelves.addWidget(self.rack.shelf)

@@ -2,7 +2,8 @@
 
 from PySide6.QtCore import QObject, Signal
 
-from framing_palette.window.rack.shelf import RackShelf
+from framing_palette.window.rack.book import RackBook
+from framing_palette.window.rack.shelf import GAPS, RackShelf
 from framing_palette.window.rack.stage import RackStage
 from framing_palette.window.rack.state import RackState
 from framing_palette.window.steps.step import Counter
@@ -14,11 +15,12 @@ class RackDoor(QObject):
     left = Signal()
     """The samples are to be seen beside the picture."""
 
-    def __init__(self, counter: Counter, parent: QObject | None = None) -> None:
+    def __init__(self, counter: Counter, book: RackBook, parent: QObject | None = None) -> None:
         super().__init__(parent)
-        self.state = RackState(counter.session, counter.errands, self)
+        self.state = RackState(counter.session, counter.errands, book, self)
         self.stage = RackStage(self.state, counter.errands.runner, counter.swatches)
-        self.shelf = RackShelf(self.state, counter.swatches)
+        self.shelf = RackShelf(self.state, counter.errands, counter.swatches)
+        self.shelf.turned.connect(lambda page: self.stage.map.show_quiet(is_on=page == GAPS))
         self.shelf.near.compared.connect(self.left)
 
     def search(self, text: str) -> None:

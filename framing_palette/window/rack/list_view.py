@@ -24,6 +24,7 @@ class RackList(QWidget):
         super().__init__()
         self._state = state
         self.order = HUE
+        self._is_showing = False
         self.model = RackRows(state, self)
         self.view = rows_view(self.model, swatches, self.tr("Samples of the rack"))
         self.view.setFlow(QListView.Flow.LeftToRight)
@@ -56,6 +57,7 @@ class RackList(QWidget):
         column.addWidget(self.view, 1)
         self.orders.picked.connect(self.put_in_order)
         self.view.selectionModel().currentChanged.connect(self._look)
+        self.view.clicked.connect(self._look)
         for signal in (state.points_changed, state.wanted_changed):
             signal.connect(self._follow)
         state.look_changed.connect(self._show_looked)
@@ -90,18 +92,20 @@ class RackList(QWidget):
         return sorted(range(len(state.points)), key=lambda row: state.sample(row).name.casefold())
 
     def _look(self, current: QModelIndex) -> None:
-        if current.isValid() and self.view.hasFocus():
+        if current.isValid() and self.view.hasFocus() and not self._is_showing:
             self._state.look_at_row(self.model.row_at(current).row)
 
     def _show_looked(self) -> None:
         look = self._state.look
         index = self.model.index_of(self._state.row_of(look.code)) if look else QModelIndex()
+        self._is_showing = True
         if index.isValid():
             flag = QItemSelectionModel.SelectionFlag.ClearAndSelect
             self.view.selectionModel().setCurrentIndex(index, flag)
             self.view.scrollTo(index)
         else:
             self.view.selectionModel().clearSelection()
+        self._is_showing = False
 
     def _set_grid(self) -> None:
         room = max(200, self.view.viewport().width() - 2)

@@ -7,7 +7,7 @@ is only pushed and stretched. Rings, the lasso and what is chosen are drawn abov
 from collections.abc import Callable
 
 import numpy as np
-from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, QTimer, Signal
+from PySide6.QtCore import QEvent, QPointF, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import (
     QColor,
     QHelpEvent,
@@ -15,7 +15,6 @@ from PySide6.QtGui import (
     QMouseEvent,
     QPainter,
     QPaintEvent,
-    QPen,
     QPolygonF,
     QResizeEvent,
     QWheelEvent,
@@ -25,10 +24,18 @@ from PySide6.QtWidgets import QToolTip, QWidget
 from framing_palette.catalogue import Kind
 from framing_palette.colour import plain_name
 from framing_palette.window.greys import surround_color
+from framing_palette.window.rack.finding import (
+    next_row,
+    ring_under,
+    row_under,
+    rows_inside,
+    tile_box,
+)
 from framing_palette.window.rack.ground import draw_ground
-from framing_palette.window.rack.layer import Layer, draw_layer, shape_of
-from framing_palette.window.rack.plane import TRUE_FROM, Plane
-from framing_palette.window.rack.rings import DARK, LIGHT, Ring, draw_ring, rings
+from framing_palette.window.rack.layer import Layer, draw_layer
+from framing_palette.window.rack.over_tiles import draw_lasso, draw_look, draw_marks, draw_true
+from framing_palette.window.rack.plane import Plane
+from framing_palette.window.rack.rings import Ring, draw_ring, rings
 from framing_palette.window.rack.state import FULL_RANGE, Look, RackState
 from framing_palette.window.runner import Runner
 from framing_palette.window.swatches import SwatchBook
@@ -56,7 +63,7 @@ class RackMap(QWidget):
         self.plane = Plane()
         self.layer: Layer | None = None
         self.is_lassoing = False
-        self.with_quiet = True
+        self.with_quiet = False
         self._lasso: list[QPointF] = []
         self._pressed: QPointF | None = None
         self._pushed = False
@@ -116,68 +123,36 @@ class RackMap(QWidget):
 
     def row_at(self, point: QPointF) -> int:
         """Return the row of the tile under a point, the lightest of several; -1 for none."""
-        state = self._state
-        if not len(state.points):
-            return -1
-        away = np.abs(self.plane.places(state.points.mean_lab) - (point.x(), point.y()))
-        shapes = np.array([shape_of(kind, self.plane.tile) for kind in _KINDS])
-        inside = (away <= shapes[state.points.kind] / 2 + 1).all(axis=1) & state.passing
-        rows = np.flatnonzero(inside)
-        return int(rows[state.points.mean_lab[rows, 0].argmax()]) if len(rows) else -1
+        return row_under(self._state, self.plane, point)
 
-    def ring_at(self, point: QPointF) -> Ring | None:
-        """Return the ring whose line lies under a point."""
-        for ring in rings(self._state.reaches, self.plane, with_quiet=self.with_quiet):
-            away = ring.centre - point
-            if abs((away.x() ** 2 + away.y() ** 2) ** 0.5 - ring.radius) <= 6.0:
-                return ring
-        return None
+    def rings(self) -> tuple[Ring, ...]:
+        """Return the rings that are shown."""
+        return tuple(rings(self._state.reaches, self.plane, with_quiet=self.with_quiet))
+
+    def show_quiet(self, *, is_on: bool) -> None:
+        """Show also what the picture asks for more quietly, where that is missing."""
+        self.with_quiet = is_on
+        self.update()
 
     def rows_in(self, outline: QPolygonF) -> tuple[int, ...]:
         """Return the rows of the tiles whose middle lies in an outline, lightest first."""
-        state = self._state
-        places, box = self.plane.places(state.points.mean_lab), outline.boundingRect()
-        x, y = places[:, 0], places[:, 1]
-        near = state.passing & (x >= box.left()) & (x <= box.right())
-        near &= (y >= box.top()) & (y <= box.bottom())
-        rule = Qt.FillRule.OddEvenFill
-        inside = [
-            row
-            for row in np.flatnonzero(near).tolist()
-            if outline.containsPoint(QPointF(*places[row].tolist()), rule)
-        ]
-        return tuple(sorted(inside, key=lambda row: -float(state.points.mean_lab[row, 0])))
+        return rows_inside(self._state, self.plane, outline)
 
     def step(self, dx: int, dy: int) -> None:
         """Go to the nearest tile in a direction."""
-        state = self._state
-        at = state.row_of(state.look.code) if state.look and state.look.code else -1
-        places = self.plane.places(state.points.mean_lab)
-        if at >= 0:
-            start = places[at]
-        elif state.look is not None:
-            spot = self.plane.at(state.look.lab[1], state.look.lab[2])
-            start = np.array([spot.x(), spot.y()])
-        else:
-            start = np.array([self.width() / 2, self.height() / 2])
-        ahead = (places - start) @ np.array([dx, dy], dtype=float)
-        aside = np.abs((places - start) @ np.array([dy, dx], dtype=float))
-        fits = state.passing & (ahead > 0.5) & (aside <= ahead)
-        if at < 0:
-            fits, ahead, aside = state.passing, np.hypot(*(places - start).T), np.zeros(len(places))
-        if fits.any():
-            row = int(np.where(fits, ahead + 2 * aside, np.inf).argmin())
-            state.look_at_row(row)
-            self._bring_into_sight(places[row])
+        row = next_row(self._state, self.plane, dx, dy)
+        if row >= 0:
+            self._state.look_at_row(row)
+            self._bring_into_sight(tile_box(self._state, self.plane, row).center())
 
     def next_ring(self, by: int) -> None:
         """Look near the next colour of the picture."""
-        shown = list(rings(self._state.reaches, self.plane, with_quiet=self.with_quiet))
+        shown = self.rings()
         if shown:
             self._ring_at = (self._ring_at + by) % len(shown)
             ring = shown[self._ring_at]
             self._look_at_ring(ring)
-            self._bring_into_sight(np.array([ring.centre.x(), ring.centre.y()]))
+            self._bring_into_sight(ring.centre)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Do everything that the hand does."""
@@ -277,7 +252,7 @@ class RackMap(QWidget):
 
     def words_at(self, point: QPointF) -> str:
         """Return what lies under a point, in words."""
-        ring = self.ring_at(point)
+        ring = ring_under(self.rings(), point)
         if ring is not None:
             return reach_words(self._state, ring.place)
         row = self.row_at(point)
@@ -296,13 +271,13 @@ class RackMap(QWidget):
         if self.layer is not None:
             self._draw_tiles(painter, self.layer)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        self._draw_marked(painter)
+        draw_marks(painter, self._state, self.plane)
         look = self._state.look
-        for ring in rings(self._state.reaches, self.plane, with_quiet=self.with_quiet):
+        for ring in self.rings():
             chosen = look is not None and not look.code and look.lab == ring.reach.lab
             draw_ring(painter, ring, is_chosen=chosen)
-        self._draw_look(painter)
-        self._draw_lasso(painter)
+        draw_look(painter, self._state, self.plane)
+        draw_lasso(painter, self._lasso)
 
     def _draw_tiles(self, painter: QPainter, layer: Layer) -> None:
         target = layer.plane.placed_in(self.plane)
@@ -310,59 +285,10 @@ class RackMap(QWidget):
             painter.drawImage(target.topLeft(), layer.image)
         else:
             painter.drawImage(target, layer.image)
-        if self.plane.tile >= TRUE_FROM:
-            self._draw_true(painter)
-
-    def _draw_true(self, painter: QPainter) -> None:
-        """Draw the surfaces of the tiles in sight, unless there are too many to be seen apart."""
-        state = self._state
-        places = self.plane.places(state.points.mean_lab)
-        x, y = places[:, 0], places[:, 1]
-        seen = state.passing & state.points.is_there
-        seen &= (x > 0) & (x < self.width()) & (y > 0) & (y < self.height())
-        rows = np.flatnonzero(seen)
-        if len(rows) > _MOST_TRUE:
-            return
-        for row in rows[np.argsort(state.points.mean_lab[rows, 0])].tolist():
-            self._swatches.draw(painter, self._box(row, places[row]).toRect(), state.sample(row))
-
-    def _box(self, row: int, place: "np.ndarray[tuple[int], np.dtype[np.float64]]") -> QRectF:
-        width, height = shape_of(_KINDS[self._state.points.kind[row]], self.plane.tile)
-        return QRectF(
-            round(place[0] - width / 2), round(place[1] - height / 2), round(width), round(height)
-        )
-
-    def _draw_marked(self, painter: QPainter) -> None:
-        places = self.plane.places(self._state.points.mean_lab)
-        painter.setBrush(Qt.BrushStyle.NoBrush)
-        for row in self._state.marked:
-            _double(painter, self._box(row, places[row]).adjusted(-2, -2, 2, 2))
-
-    def _draw_look(self, painter: QPainter) -> None:
-        look = self._state.look
-        if look is None:
-            return
-        spot = self.plane.at(look.lab[1], look.lab[2])
-        painter.setBrush(Qt.BrushStyle.NoBrush)
-        row = self._state.row_of(look.code) if look.code else -1
-        if row >= 0:
-            _double(painter, self._box(row, np.array([spot.x(), spot.y()])).adjusted(-4, -4, 4, 4))
-        for color, width in ((LIGHT, 4.0), (DARK, 2.0)):
-            painter.setPen(QPen(color, width))
-            for dx, dy in ((1, 0), (-1, 0), (0, 1), (0, -1)):
-                start = 0.8 * self.plane.tile + 8
-                step = QPointF(dx, dy)
-                painter.drawLine(spot + step * start, spot + step * (start + 10))
-
-    def _draw_lasso(self, painter: QPainter) -> None:
-        if len(self._lasso) > 1:
-            painter.setBrush(Qt.BrushStyle.NoBrush)
-            for color, width in ((LIGHT, 4.0), (DARK, 2.0)):
-                painter.setPen(QPen(color, width))
-                painter.drawPolygon(QPolygonF(self._lasso))
+        draw_true(painter, self._state, self.plane, self._swatches)
 
     def _look_under(self, point: QPointF) -> None:
-        ring = self.ring_at(point)
+        ring = ring_under(self.rings(), point)
         row = self.row_at(point)
         if ring is not None:
             self._look_at_ring(ring)
@@ -378,10 +304,10 @@ class RackMap(QWidget):
     def _look_at_ring(self, ring: Ring) -> None:
         self._state.look_at(Look(ring.reach.lab, ring.reach.name))
 
-    def _bring_into_sight(self, place: "np.ndarray[tuple[int], np.dtype[np.float64]]") -> None:
-        if not self.rect().adjusted(40, 40, -40, -40).contains(QPointF(*place.tolist()).toPoint()):
-            away = (self.width() / 2 - place[0], self.height() / 2 - place[1])
-            self.show_plane(self.plane.moved(float(away[0]), float(away[1])))
+    def _bring_into_sight(self, place: QPointF) -> None:
+        if not self.rect().adjusted(40, 40, -40, -40).contains(place.toPoint()):
+            away = QPointF(self.width() / 2, self.height() / 2) - place
+            self.show_plane(self.plane.moved(away.x(), away.y()))
 
     def _draws(self, event: QMouseEvent) -> bool:
         return self.is_lassoing or bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier)
@@ -435,9 +361,3 @@ def spoken(state: RackState) -> str:
     if state.look is not None:
         told.append(f"Looking near {state.look.name}: {len(state.near)} samples.")
     return " ".join(told)
-
-
-def _double(painter: QPainter, box: QRectF) -> None:
-    for color, out in ((DARK, 0.0), (LIGHT, 2.0)):
-        painter.setPen(QPen(color, 2.0))
-        painter.drawRect(box.adjusted(-out, -out, out, out))

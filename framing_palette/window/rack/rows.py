@@ -13,8 +13,9 @@ from PySide6.QtCore import (
     QRect,
     QSize,
     Qt,
+    Signal,
 )
-from PySide6.QtGui import QFontMetrics, QGuiApplication, QPainter, QPalette
+from PySide6.QtGui import QFontMetrics, QGuiApplication, QKeyEvent, QPainter, QPalette
 from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
 from framing_palette.catalogue import Sample
@@ -92,6 +93,8 @@ class RackRows(QAbstractListModel):
         told.append(sample.kind.value.replace("_", " "))
         if sample.in_stock is False:
             told.append(self.tr("out of stock"))
+        if self._state.is_liked(row.row):
+            told.append(self.tr("favourite"))
         return "  ·  ".join(told)
 
     def flags(self, index: AnyIndex) -> Qt.ItemFlag:
@@ -153,9 +156,27 @@ class RackRow(QStyledItemDelegate):
         painter.restore()
 
 
-def rows_view(model: RackRows, swatches: SwatchBook, told: str) -> QListView:
+class RowsView(QListView):
+    """A list with two keys of its own: Enter looks near, K keeps."""
+
+    asked = Signal(str)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Answer the keys of a sample before those of a list."""
+        asked = {
+            Qt.Key.Key_Return: "look",
+            Qt.Key.Key_Enter: "look",
+            Qt.Key.Key_K: "keep",
+        }.get(Qt.Key(event.key()))
+        if asked:
+            self.asked.emit(asked)
+        else:
+            super().keyPressEvent(event)
+
+
+def rows_view(model: RackRows, swatches: SwatchBook, told: str) -> RowsView:
     """Return a list of samples that can be dragged away."""
-    view = QListView()
+    view = RowsView()
     view.setModel(model)
     view.setItemDelegate(RackRow(model, swatches, view))
     view.setAccessibleName(told)

@@ -2,79 +2,80 @@
 
 from PySide6.QtCore import QModelIndex, QRectF, Qt, Signal
 from PySide6.QtGui import QPainter, QPaintEvent, QPalette
-from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
-from framing_palette.catalogue import Kind
-from framing_palette.window.controls import Chip, push_button, rule, words
+from framing_palette.window.controls import Pages, push_button, rule, words
 from framing_palette.window.desk import MOST_KEPT
-from framing_palette.window.flow import FlowLayout
+from framing_palette.window.errands import Errands
 from framing_palette.window.forms import Choice
 from framing_palette.window.greys import color_of
 from framing_palette.window.keeping import keep_sample
 from framing_palette.window.rack.gap_list import GapList
+from framing_palette.window.rack.hidden_list import HiddenList
+from framing_palette.window.rack.import_sheet import ImportSheet
+from framing_palette.window.rack.marks import Marks
 from framing_palette.window.rack.rows import RackRows, Row, rows_view
 from framing_palette.window.rack.state import RackState
+from framing_palette.window.rack.swatch_sheet import SwatchSheet
 from framing_palette.window.swatches import SwatchBook
 from framing_palette.window.tokens import GAP, MARGIN, WIDE_MARGIN
 
-NEAR, GAPS = "near", "gaps"
+NEAR, GAPS, BRING, MEASURE, HIDDEN = "near", "gaps", "bring", "measure", "hidden"
 
 
 class RackShelf(QWidget):
-    """A page for what is near, and one for what is missing."""
+    """Pages for what is near, what is missing, and what comes onto the rack or leaves it."""
 
-    def __init__(self, state: RackState, swatches: SwatchBook) -> None:
+    turned = Signal(str)
+
+    def __init__(self, state: RackState, errands: Errands, swatches: SwatchBook) -> None:
         super().__init__()
-        self._state = state
         self.near = NearPage(state, swatches)
         self.gaps = GapList(state)
-        self.pages = Choice(self.tr("Shelf"), ((NEAR, self.tr("Near")), (GAPS, self.tr("Gaps"))))
-        self.kinds: dict[Kind, Chip] = {}
-        self._stack = QStackedWidget()
-        self._stack.addWidget(self.near)
-        self._stack.addWidget(self.gaps)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, MARGIN, 0, 0)
-        column.setSpacing(0)
+        self.bring = ImportSheet(state.book)
+        self.measure = SwatchSheet(state, errands)
+        self.hidden = HiddenList(state.book)
+        self._pages: dict[str, QWidget] = {
+            NEAR: self.near,
+            GAPS: self.gaps,
+            BRING: self.bring,
+            MEASURE: self.measure,
+            HIDDEN: self.hidden,
+        }
+        titles = (
+            (NEAR, self.tr("Near")),
+            (GAPS, self.tr("Gaps")),
+            (BRING, self.tr("Bring in")),
+            (MEASURE, self.tr("Measure")),
+            (HIDDEN, self.tr("Hidden")),
+        )
+        self.page = NEAR
+        self.pages = Choice(self.tr("Shelf"), titles)
+        self._stack = Pages()
+        for page in self._pages.values():
+            self._stack.addWidget(page)
         head = QVBoxLayout()
         head.setContentsMargins(WIDE_MARGIN, 0, WIDE_MARGIN, 4)
         head.setSpacing(0)
         head.addWidget(words(self.tr("Rack"), size="heading"))
-        head.addLayout(self._kind_row())
         head.addWidget(self.pages)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, MARGIN, 0, 0)
+        column.setSpacing(0)
         column.addLayout(head)
         column.addWidget(rule())
         column.addWidget(self._stack, 1)
         self.pages.picked.connect(self.show_page)
         self.gaps.chosen.connect(state.look_at)
+        state.marked_changed.connect(lambda: self.show_page(NEAR) if state.marked else None)
         self.show_page(NEAR)
 
     def show_page(self, page: object) -> None:
         """Turn to a page."""
-        self.pages.show_value(page)
-        self._stack.setCurrentIndex([NEAR, GAPS].index(str(page)))
-
-    def _kind_row(self) -> FlowLayout:
-        flow = FlowLayout(gap=GAP, row_gap=-8)
-        for kind, text in (
-            (Kind.MAT, self.tr("Mats")),
-            (Kind.WRAPPED_FILLET, self.tr("Wrapped fillets")),
-            (Kind.WOOD_FILLET, self.tr("Wood fillets")),
-            (Kind.LINER, self.tr("Liners")),
-            (Kind.MOULDING, self.tr("Mouldings")),
-        ):
-            chip = Chip(text, told=self.tr("Show only: ") + text)
-            chip.toggled.connect(self._want_kinds)
-            self.kinds[kind] = chip
-            flow.addWidget(chip)
-        self.there = Chip(self.tr("In stock"), told=self.tr("Show only what is in stock"))
-        self.there.toggled.connect(lambda on: self._state.want(only_there=on))
-        flow.addWidget(self.there)
-        return flow
-
-    def _want_kinds(self) -> None:
-        chosen = frozenset(kind for kind, chip in self.kinds.items() if chip.isChecked())
-        self._state.want(kinds=chosen)
+        self.page = str(page)
+        self.pages.show_value(self.page)
+        self._stack.setCurrentWidget(self._pages[self.page])
+        self.turned.emit(self.page)
 
 
 class NearPage(QWidget):
@@ -90,22 +91,25 @@ class NearPage(QWidget):
         self.told = words(size="small", quiet=True, wrap=True)
         self.model = RackRows(state, self)
         self.view = rows_view(self.model, swatches, self.tr("Samples near it, nearest first"))
+        self.marks = Marks(state)
         self.keep = push_button(self.tr("Keep"), told=self.tr("Keep the sample on the rail"))
         self.compare = push_button(self.tr("Side by side"))
         self._lay_out()
         self.keep.clicked.connect(self._keep)
         self.compare.clicked.connect(self._compare)
         self.view.clicked.connect(self._choose)
-        self.view.activated.connect(self._look)
+        self.view.asked.connect(self._do)
         self.view.selectionModel().currentChanged.connect(lambda _now: self._let())
         for signal in (state.look_changed, state.marked_changed, state.points_changed):
             signal.connect(self.follow)
         self.follow()
 
-    def chosen_code(self) -> str:
-        """Return the code of the chosen row; empty when none is."""
+    def code_in_hand(self) -> str:
+        """Return the code of the chosen row, or of what is looked near; empty for neither."""
         index = self.view.currentIndex()
-        return self.model.sample_at(index).code if index.isValid() else ""
+        if index.isValid():
+            return self.model.sample_at(index).code
+        return self._state.look.code if self._state.look else ""
 
     def follow(self) -> None:
         """Show what is marked, else what is near."""
@@ -160,16 +164,22 @@ class NearPage(QWidget):
         column.addLayout(head)
         column.addWidget(self.view, 1)
         column.addWidget(rule())
+        column.addWidget(self.marks)
         column.addLayout(row)
 
     def _choose(self, index: QModelIndex) -> None:
         self._state.session.assign("chosen_code", self.model.sample_at(index).code)
 
-    def _look(self, index: QModelIndex) -> None:
-        self._state.look_at_row(self.model.row_at(index).row)
+    def _do(self, asked: str) -> None:
+        index = self.view.currentIndex()
+        if asked == "keep":
+            self._keep()
+        elif index.isValid():
+            self._state.mark(())
+            self._state.look_at_row(self.model.row_at(index).row)
 
     def _keep(self) -> None:
-        code = self.chosen_code()
+        code = self.code_in_hand()
         if code:
             keep_sample(self._state.session, code)
 
@@ -183,7 +193,8 @@ class NearPage(QWidget):
         self.compared.emit()
 
     def _let(self) -> None:
-        self.keep.setEnabled(bool(self.chosen_code()))
+        self.marks.show_sample(self.code_in_hand())
+        self.keep.setEnabled(bool(self.code_in_hand()))
         self.compare.setEnabled(bool(self._state.marked))
 
 

@@ -1,21 +1,30 @@
 """The rack's stage: what is wanted above, the lightness at the left, the map or the list."""
 
+from typing import TYPE_CHECKING
+
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
 from framing_palette.catalogue.search import HUE_FAMILIES_DEG
-from framing_palette.window.controls import IconButton, Pages, ToolBar, rule, words
+from framing_palette.window.controls import Chip, IconButton, Pages, ToolBar, rule, words
+from framing_palette.window.flow import FlowLayout
 from framing_palette.window.forms import Choice
+from framing_palette.window.rack.import_sheet import KIND_WORDS
 from framing_palette.window.rack.lightness_bar import LightnessBar
 from framing_palette.window.rack.list_view import RackList
 from framing_palette.window.rack.map_view import RackMap
 from framing_palette.window.rack.state import RackState
 from framing_palette.window.runner import Runner
 from framing_palette.window.swatches import SwatchBook
-from framing_palette.window.tokens import MARGIN, WIDE_MARGIN
+from framing_palette.window.tokens import GAP, WIDE_MARGIN
+
+if TYPE_CHECKING:
+    from framing_palette.catalogue import Kind
 
 FAMILIES = (*HUE_FAMILIES_DEG, "neutral")
 MAP, LIST = "map", "list"
+_LOW, _NARROW = 420, 560
 
 
 class RackStage(QWidget):
@@ -33,6 +42,11 @@ class RackStage(QWidget):
             self.tr("Family"),
             (("", self.tr("All")), *((name, name.capitalize()) for name in FAMILIES)),
         )
+        self.kinds: dict[Kind, Chip] = {}
+        self.there = Chip(self.tr("In stock"), told=self.tr("Show only what is in stock"))
+        self.liked = Chip(self.tr("Favourites"), told=self.tr("Show only the shop's favourites"))
+        self.narrow = Chip(self.tr("Narrow down"), told=self.tr("Show families and kinds"))
+        self.filters = QWidget()
         self.views = Choice(self.tr("Show as"), ((MAP, self.tr("Map")), (LIST, self.tr("List"))))
         self.pages = Pages()
         self.bar = MapBar(self.map)
@@ -51,11 +65,21 @@ class RackStage(QWidget):
         self.pages.setCurrentIndex(0 if view == MAP else 1)
 
     def _lay_out(self) -> None:
+        inside = QVBoxLayout(self.filters)
+        inside.setContentsMargins(0, 0, 0, 0)
+        inside.setSpacing(0)
+        inside.addWidget(self.families)
+        inside.addLayout(self._kind_row())
+        self.views.setMinimumWidth(108)
+        self.views.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Preferred)
+        top = Qt.AlignmentFlag.AlignTop
         head = QHBoxLayout()
         head.setContentsMargins(WIDE_MARGIN, 4, WIDE_MARGIN, 4)
-        head.setSpacing(MARGIN)
-        head.addWidget(self.families, 1)
-        head.addWidget(self.views)
+        head.setSpacing(GAP)
+        head.addWidget(self.filters, 1)
+        head.addWidget(self.narrow, 0, top)
+        head.addStretch(0)
+        head.addWidget(self.views, 0, top)
         plate = QWidget()
         over = QGridLayout(plate)
         over.setContentsMargins(0, 0, 0, 0)
@@ -78,6 +102,35 @@ class RackStage(QWidget):
         column.addWidget(rule())
         self._foot.setContentsMargins(WIDE_MARGIN, 4, WIDE_MARGIN, 4)
         column.addWidget(self._foot)
+
+    def _kind_row(self) -> FlowLayout:
+        flow = FlowLayout(gap=GAP, row_gap=-8)
+        for kind, text in KIND_WORDS:
+            chip = Chip(self.tr(text), told=self.tr("Show only: ") + self.tr(text))
+            chip.toggled.connect(self._want_kinds)
+            self.kinds[kind] = chip
+            flow.addWidget(chip)
+        self.there.toggled.connect(lambda on: self._state.want(only_there=on))
+        self.liked.toggled.connect(lambda on: self._state.want(only_liked=on))
+        self.narrow.toggled.connect(lambda _on: self._fold())
+        flow.addWidget(self.there)
+        flow.addWidget(self.liked)
+        return flow
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Fold the filters away where the window is low."""
+        super().resizeEvent(event)
+        self._fold()
+
+    def _fold(self) -> None:
+        is_low = self.height() < _LOW or self.width() < _NARROW
+        self.narrow.setVisible(is_low)
+        self.filters.setVisible(not is_low or self.narrow.isChecked())
+        self.pages.setVisible(not (is_low and self.narrow.isChecked()))
+
+    def _want_kinds(self) -> None:
+        chosen = frozenset(kind for kind, chip in self.kinds.items() if chip.isChecked())
+        self._state.want(kinds=chosen)
 
     def _show_family(self, family: object) -> None:
         self.families.show_value(family)

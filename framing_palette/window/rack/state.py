@@ -11,6 +11,7 @@ from framing_palette.catalogue.rack_map import RackPoints, neighbours, rack_poin
 from framing_palette.catalogue.wording import plain_words, search_words
 from framing_palette.ranking.gaps import Reach, reaches
 from framing_palette.window.errands import Errands
+from framing_palette.window.rack.book import RackBook
 from framing_palette.window.session import Session
 
 if TYPE_CHECKING:
@@ -37,8 +38,8 @@ class Wanted:
         A hue family; empty means all.
     lightness
         From one L* to another.
-    only_there
-        Leaves out what is told to be out of stock.
+    only_there, only_liked
+        Leave out what is told to be out of stock, and what is no favourite of the shop.
     words
         All of which a sample's name, code, family or tags must hold.
     """
@@ -47,6 +48,7 @@ class Wanted:
     family: str = ""
     lightness: tuple[float, float] = FULL_RANGE
     only_there: bool = False
+    only_liked: bool = False
     words: str = ""
 
 
@@ -75,9 +77,16 @@ class RackState(QObject):
     marked_changed = Signal()
     reaches_changed = Signal()
 
-    def __init__(self, session: Session, errands: Errands, parent: QObject | None = None) -> None:
+    def __init__(
+        self,
+        session: Session,
+        errands: Errands,
+        book: RackBook,
+        parent: QObject | None = None,
+    ) -> None:
         super().__init__(parent)
         self.session = session
+        self.book = book
         self._errands = errands
         self.points: RackPoints = rack_points(())
         self.catalogue = Catalogue(samples=())
@@ -91,6 +100,7 @@ class RackState(QObject):
         self.reaches: tuple[Reach, ...] = ()
         session.catalogue_changed.connect(self._follow_catalogue)
         session.findings_changed.connect(self._reach)
+        book.changed.connect(self._follow_book)
         self._follow_catalogue()
 
     def sample(self, row: int) -> Sample:
@@ -100,6 +110,10 @@ class RackState(QObject):
     def row_of(self, code: str) -> int:
         """Return the row of a sample; -1 when the map does not know it."""
         return self._row_of.get(code, -1)
+
+    def is_liked(self, row: int) -> bool:
+        """Tell whether a sample is a favourite of the shop."""
+        return self.book.said_of(self.sample(row).code).marks.favourite
 
     def want(self, **changes: Any) -> None:
         """Look through other samples."""
@@ -133,6 +147,9 @@ class RackState(QObject):
             passing &= points.between(*wanted.lightness)
         if wanted.only_there:
             passing &= points.is_there
+        if wanted.only_liked:
+            liked = (self.is_liked(row) for row in range(len(points)))
+            passing &= np.fromiter(liked, dtype=np.bool_, count=len(points))
         for word in plain_words(wanted.words).split():
             has = (word in told for told in self._words)
             passing &= np.fromiter(has, dtype=np.bool_, count=len(points))
@@ -152,9 +169,12 @@ class RackState(QObject):
         catalogue = self.session.catalogue
 
         def take(found: _Found) -> None:
+            marked = [self.sample(row).code for row in self.marked]
             self.points, self.catalogue = found.points, catalogue
             self._row_of, self._words = found.row_of, found.words
-            self.marked, self.look = (), None
+            self.marked = tuple(found.row_of[code] for code in marked if code in found.row_of)
+            if self.look is not None and self.look.code not in {"", *found.row_of}:
+                self.look = None
             self._sieve()
             self.points_changed.emit()
             self.marked_changed.emit()
@@ -167,6 +187,12 @@ class RackState(QObject):
             done=take,
             failed=self._errands.tell,
         )
+
+    def _follow_book(self) -> None:
+        if self.wanted.only_liked:
+            self._sieve()
+            self.wanted_changed.emit()
+        self.look_changed.emit()
 
     def _reach(self) -> None:
         findings, points = self.session.findings, self.points

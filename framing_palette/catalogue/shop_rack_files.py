@@ -1,0 +1,286 @@
+"""The shop's rack: a catalogue folder with what the shop says of it, kept in the shop's library.
+
+The folder stays as it was made. The first change copies it into a library of its own; from then
+on the library is the rack, and a folder that has changed since is taken in as one more import.
+"""
+
+import hashlib
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field, replace
+from pathlib import Path
+
+from framing_palette.catalogue.cells import why_not_a_code
+from framing_palette.catalogue.exchange_files import samples_from_file
+from framing_palette.catalogue.merging import ImportPlan, imported_text, merged_sample
+from framing_palette.catalogue.samples import Catalogue, Kind, Sample
+from framing_palette.catalogue.shop_edits import Marks, ShopEdits
+from framing_palette.catalogue.store import Library
+from framing_palette.catalogue.swatch import Swatch, measure_swatch
+from framing_palette.errors import FieldError, LibraryError, SampleChangedError
+from framing_palette.picture import read_picture_file
+from framing_palette.units import Length
+
+_FOLDER = "folder "
+
+
+@dataclass(frozen=True, slots=True)
+class Said:
+    """What a shop says of one sample."""
+
+    edits: ShopEdits = field(default_factory=ShopEdits)
+    marks: Marks = field(default_factory=Marks)
+
+
+@dataclass(frozen=True, slots=True)
+class ShopRack:
+    """A rack as the shop sees it.
+
+    Parameters
+    ----------
+    catalogue
+        What may be offered: hidden samples are not in it.
+    said
+        By code, of the samples that the shop has said something of.
+    hidden
+        Samples that are not to be shown, in their order.
+    """
+
+    catalogue: Catalogue
+    said: Mapping[str, Said] = field(default_factory=dict)
+    hidden: tuple[Sample, ...] = ()
+
+    def of(self, code: str) -> Said:
+        """Return what the shop says of a sample; nothing by default."""
+        return self.said.get(code, Said())
+
+
+@dataclass(frozen=True, slots=True)
+class FilePreview:
+    """An import that was looked at and not yet made.
+
+    Parameters
+    ----------
+    plan
+        What it would do.
+    remarks
+        Sentences about the file that are worth telling.
+    """
+
+    plan: ImportPlan
+    remarks: tuple[str, ...] = ()
+
+
+def default_libraries() -> Path:
+    """Return the folder in which this user's racks are kept."""
+    import platformdirs
+
+    return platformdirs.user_data_path("framing-palette", appauthor=False) / "racks"
+
+
+def library_place(folder: Path, catalogue: Catalogue) -> Path:
+    """Return the file that keeps what the shop says of a catalogue, in a folder of libraries."""
+    key = f"{catalogue.textures_dir}\0{catalogue.name}".encode()
+    return folder / f"{hashlib.blake2b(key, digest_size=8).hexdigest()}.sqlite"
+
+
+def open_shop_rack(place: Path, catalogue: Catalogue) -> ShopRack:
+    """Return a catalogue as the shop sees it; the library is made when there is none.
+
+    Raises
+    ------
+    LibraryError
+        When the library cannot be used.
+    """
+    with _library(place) as library:
+        _take_folder(library, catalogue)
+        return _rack_of(library, catalogue)
+
+
+def measured_photograph(path: Path, width: Length | None, samples: Sequence[Sample] = ()) -> Swatch:
+    """Return the measures of a photograph that shows nothing but a swatch.
+
+    Parameters
+    ----------
+    path
+        The photograph.
+    width
+        Of what it shows from its left to its right edge; without it the texture has no scale.
+    samples
+        Samples with measured textures, for the guess of the surface.
+
+    Raises
+    ------
+    PictureFileError, FieldError
+        When it cannot be read or measured.
+    """
+    picture = read_picture_file(path)
+    if width is not None:
+        picture = picture.with_full_scale(width.as_float_mm() / picture.full_width_px)
+    return measure_swatch(picture, samples=samples)
+
+
+def sample_of_swatch(code: str, name: str, kind: Kind, swatch: Swatch) -> Sample:
+    """Return a measured swatch as a sample.
+
+    Parameters
+    ----------
+    code
+        A new one, or that of a sample which is to get these colours.
+    name
+        Empty leaves a known sample's name as it is.
+    kind
+        Of a new sample.
+    swatch
+        The measures.
+
+    Raises
+    ------
+    FieldError
+        When the text cannot be a code.
+    """
+    why = why_not_a_code(code)
+    if why:
+        raise FieldError("code", got=code or "nothing", wanted=why)
+    return Sample(
+        code=code,
+        name=name or code,
+        kind=kind,
+        colours=swatch.sample_colours(),
+        texture=swatch.texture if swatch.texture.mm_per_px is not None else None,
+        finish=swatch.finish.finish,
+    )
+
+
+def say(place: Path, catalogue: Catalogue, code: str, before: Said, now: Said) -> ShopRack:
+    """Write what the shop says of a sample, and return the rack as it is then.
+
+    Parameters
+    ----------
+    place, catalogue
+        The library and the folder's catalogue.
+    code
+        Which sample.
+    before, now
+        What was said when the change was made, and what is to be said.
+
+    Raises
+    ------
+    SampleChangedError
+        When another counter has said something else since; nothing is written.
+    LibraryError
+        When the library cannot be used.
+    """
+    with _library(place) as library:
+        _take_folder(library, catalogue)
+        entry = library.entry(code)
+        if Said(entry.edits, entry.marks) != before:
+            raise SampleChangedError(code, seen=entry.revision - 1, found=entry.revision)
+        library.edit(code, revision=entry.revision, edits=now.edits, marks=now.marks)
+        return _rack_of(library, catalogue)
+
+
+def look_at_file(place: Path, catalogue: Catalogue, path: Path, kind: Kind) -> FilePreview:
+    """Return what bringing in a spreadsheet or an instrument's export would change.
+
+    What the file leaves unknown stays as it is. The samples stay as they are.
+
+    Parameters
+    ----------
+    place, catalogue
+        The library and the folder's catalogue.
+    path
+        The file.
+    kind
+        Of new samples that tell none.
+
+    Raises
+    ------
+    ExchangeFileError, CatalogueError
+        When the file cannot be used.
+    LibraryError
+        When the library cannot be used.
+    """
+    incoming, remarks = samples_from_file(path, kind)
+    return FilePreview(plan_samples(place, catalogue, incoming, path.name), remarks)
+
+
+def plan_samples(
+    place: Path, catalogue: Catalogue, incoming: Sequence[Sample], source: str
+) -> ImportPlan:
+    """Return what bringing in samples would change.
+
+    Raises
+    ------
+    LibraryError
+        When the library cannot be used.
+    """
+    with _library(place) as library:
+        _take_folder(library, catalogue)
+        known = {entry.imported.code: entry.imported for entry in library.entries()}
+        merged = [
+            merged_sample(known[sample.code], sample) if sample.code in known else sample
+            for sample in incoming
+        ]
+        return library.preview_import(merged, source)
+
+
+def bring_in(place: Path, catalogue: Catalogue, plan: ImportPlan) -> tuple[int, ShopRack]:
+    """Import as planned, and return the import's number and the rack as it is then.
+
+    Raises
+    ------
+    ImportPlanError
+        When the library has changed since the plan was made.
+    LibraryError
+        When the library cannot be written; nothing is changed then.
+    """
+    with Library(place) as library:
+        number = library.apply_import(plan)
+        return number, _rack_of(library, catalogue)
+
+
+def take_out(place: Path, catalogue: Catalogue, number: int) -> ShopRack:
+    """Undo the latest import, and return the rack as it is then.
+
+    Raises
+    ------
+    ImportPlanError
+        When a later import stands.
+    LibraryError
+        When the library cannot be written; nothing is changed then.
+    """
+    with Library(place) as library:
+        library.undo_import(number)
+        return _rack_of(library, catalogue)
+
+
+def _library(place: Path) -> Library:
+    try:
+        place.parent.mkdir(parents=True, exist_ok=True)
+    except OSError as error:
+        raise LibraryError(
+            place, problem=f"cannot be made ({error.strerror})", todo="check the folder's rights"
+        ) from error
+    return Library(place)
+
+
+def _take_folder(library: Library, catalogue: Catalogue) -> None:
+    """Take the folder's samples into the library, unless just these were taken already."""
+    digest = hashlib.blake2b(digest_size=8)
+    for sample in catalogue.samples:
+        digest.update(imported_text(sample).encode())
+    source = f"{_FOLDER}{digest.hexdigest()}"
+    if any(note.source == source and not note.is_undone for note in library.imports()):
+        return
+    library.apply_import(library.preview_import(catalogue.samples, source))
+
+
+def _rack_of(library: Library, catalogue: Catalogue) -> ShopRack:
+    shown, hidden, said = list[Sample](), list[Sample](), dict[str, Said]()
+    for entry in library.entries():
+        sample = entry.sample
+        one = Said(entry.edits, entry.marks)
+        if one != Said():
+            said[sample.code] = one
+        (hidden if entry.marks.hidden else shown).append(sample)
+    return ShopRack(replace(catalogue, samples=tuple(shown)), said, tuple(hidden))

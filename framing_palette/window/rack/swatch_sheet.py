@@ -1,0 +1,214 @@
+"""Measuring a swatch from its photograph, and putting it on the rack."""
+
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtGui import QDragEnterEvent, QDropEvent
+from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
+
+from framing_palette.catalogue import Kind
+from framing_palette.errors import FramingPaletteError
+from framing_palette.units import Length
+from framing_palette.window.controls import push_button, words
+from framing_palette.window.errands import Errands
+from framing_palette.window.forms import Choice, LengthField, scrolled
+from framing_palette.window.palette_strip import PaletteStrip
+from framing_palette.window.rack.import_sheet import KIND_WORDS
+from framing_palette.window.rack.state import RackState
+from framing_palette.window.tokens import GAP, MARGIN, SECTION, WIDE_MARGIN
+
+if TYPE_CHECKING:
+    from framing_palette.catalogue import Swatch
+
+MEASURING = "rack swatch"
+
+
+class SwatchSheet(QWidget):
+    """The photograph, its measures with how far they can be trusted, and where they go."""
+
+    def __init__(self, state: RackState, errands: Errands) -> None:
+        super().__init__()
+        self._state = state
+        self._errands = errands
+        self._path: Path | None = None
+        self._width: Length | None = None
+        self.swatch: Swatch | None = None
+        self.kind = Kind.MAT
+        self.setAcceptDrops(True)
+        self.width_field = LengthField(self.tr("Width of what the photograph shows"))
+        self.open_button = push_button(self.tr("Choose a photograph"), rank="first")
+        self.title = words(strong=True, wrap=True)
+        self.strip = PaletteStrip()
+        self.told = words(size="small", wrap=True)
+        self.code = QLineEdit()
+        self.name = QLineEdit()
+        self.kinds = Choice(self.tr("Kind"), [(kind, self.tr(text)) for kind, text in KIND_WORDS])
+        self.put = push_button(self.tr("Put it on the rack"), rank="first")
+        self.fault = words(size="small", wrap=True)
+        self.results = QWidget()
+        self._lay_out()
+        self._wire()
+        self._show_all()
+
+    def ask(self) -> None:
+        """Let a photograph be chosen."""
+        name, _ = QFileDialog.getOpenFileName(self, self.tr("A photograph of the swatch alone"))
+        if name:
+            self.measure(Path(name))
+
+    def measure(self, path: Path) -> None:
+        """Measure a photograph."""
+        from framing_palette.catalogue.shop_rack_files import measured_photograph
+
+        self._path = path
+        self.swatch = None
+        self._show_all()
+        self._say(self.tr("Measuring"))
+        width, samples = self._width, self._state.catalogue.samples
+        self._errands.runner.start(
+            MEASURING,
+            lambda _progress: measured_photograph(path, width, samples),
+            done=self._take,
+            failed=self._fail,
+        )
+
+    def put_on_rack(self) -> None:
+        """Add the swatch as a sample, or give its colours to the sample of that code."""
+        from framing_palette.catalogue.shop_rack_files import sample_of_swatch
+
+        if self.swatch is None or self._path is None:
+            return
+        code, name = self.code.text().strip(), self.name.text().strip()
+        try:
+            sample = sample_of_swatch(code, name, self.kind, self.swatch)
+        except FramingPaletteError as error:
+            self._say(str(error))
+            return
+        is_known = code in self._state.session.catalogue
+        said = self.tr("Measure {code} anew") if is_known else self.tr("Put {code} on the rack")
+        self._state.book.bring_in_samples(said.format(code=code), (sample,), self._path.name)
+        self._say(self.tr("{code} is on the rack. Undo takes it back.").format(code=code))
+
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
+        """Let photographs be dropped."""
+        if event.mimeData().hasUrls():
+            event.acceptProposedAction()
+
+    def dropEvent(self, event: QDropEvent) -> None:
+        """Measure the first photograph that was dropped."""
+        for url in event.mimeData().urls():
+            if url.isLocalFile():
+                event.acceptProposedAction()
+                self.measure(Path(url.toLocalFile()))
+                return
+
+    def _lay_out(self) -> None:
+        inside = QWidget()
+        column = QVBoxLayout(inside)
+        column.setContentsMargins(WIDE_MARGIN, MARGIN, WIDE_MARGIN, SECTION)
+        column.setSpacing(GAP)
+        column.addWidget(
+            words(
+                self.tr(
+                    "A photograph that shows nothing but the swatch, in even light. With its "
+                    "width the texture is measured at true scale too."
+                ),
+                size="small",
+                quiet=True,
+                wrap=True,
+            )
+        )
+        column.addWidget(words(self.tr("Width of what it shows (may be left out)"), size="small"))
+        column.addWidget(self.width_field)
+        row = QHBoxLayout()
+        row.addWidget(self.open_button)
+        row.addStretch(1)
+        column.addLayout(row)
+        found = QVBoxLayout(self.results)
+        found.setContentsMargins(0, GAP, 0, 0)
+        found.setSpacing(GAP)
+        found.addWidget(self.title)
+        found.addWidget(self.strip)
+        found.addWidget(self.told)
+        for title, field in ((self.tr("Code"), self.code), (self.tr("Name"), self.name)):
+            field.setAccessibleName(title)
+            found.addWidget(words(title, size="small"))
+            found.addWidget(field)
+        found.addWidget(self.kinds)
+        row = QHBoxLayout()
+        row.addWidget(self.put)
+        row.addStretch(1)
+        found.addLayout(row)
+        column.addWidget(self.results)
+        column.addWidget(self.fault)
+        column.addStretch(1)
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.addWidget(scrolled(inside))
+
+    def _wire(self) -> None:
+        self.open_button.clicked.connect(self.ask)
+        self.put.clicked.connect(self.put_on_rack)
+        self.kinds.picked.connect(self._pick_kind)
+        self.kinds.show_value(self.kind)
+        self.code.textChanged.connect(lambda _text: self._name_button())
+        self.width_field.taken.connect(self._take_width)
+        preferences = self._state.session.preferences
+        self.width_field.show_value(None, preferences.unit, preferences.denominator)
+
+    def _take_width(self, width: Length) -> None:
+        preferences = self._state.session.preferences
+        self.width_field.show_value(width, preferences.unit, preferences.denominator)
+        if width != self._width:
+            self._width = width
+            if self._path is not None:
+                self.measure(self._path)
+
+    def _pick_kind(self, kind: object) -> None:
+        self.kind = Kind(str(kind))
+        self.kinds.show_value(self.kind)
+
+    def _take(self, swatch: "Swatch") -> None:
+        self.swatch = swatch
+        if self._path is not None and not self.code.text():
+            self.code.setText(self._path.stem)
+        self._say("")
+        self._show_all()
+
+    def _fail(self, error: Exception) -> None:
+        kind = type(error).__name__
+        is_ours = isinstance(error, FramingPaletteError)
+        self._say(str(error) if is_ours else f"This is a defect of the program ({kind}: {error}).")
+
+    def _show_all(self) -> None:
+        swatch = self.swatch
+        self.results.setVisible(swatch is not None)
+        if swatch is None or self._path is None:
+            return
+        self.title.setText(self._path.name)
+        self.strip.set_colours(swatch.colours)
+        self.told.setText("\n".join(self._measures(swatch)))
+        self._name_button()
+
+    def _measures(self, swatch: "Swatch") -> list[str]:
+        told = [f"{colour.name} {colour.share:.0%}" for colour in swatch.colours]
+        lines = [", ".join(told)]
+        finish = swatch.finish
+        text = self.tr("Finish, a guess: {finish}, because {reason}.")
+        lines.append(text.format(finish=finish.finish.value, reason=finish.reason))
+        if swatch.surface is not None:
+            surface = swatch.surface.surface.value.replace("_", " ")
+            lines.append(self.tr("Surface, a guess: {surface}.").format(surface=surface))
+        text = self.tr("From part to part the colour moves by ΔE₀₀ {spread:.1f}.")
+        lines.append(text.format(spread=swatch.repeatability_delta_e))
+        return [*lines, *swatch.notices]
+
+    def _name_button(self) -> None:
+        is_known = self.code.text().strip() in self._state.session.catalogue
+        known, new = self.tr("Give it these colours"), self.tr("Put it on the rack")
+        self.put.setText(known if is_known else new)
+        self.put.setAccessibleName(self.put.text())
+
+    def _say(self, text: str) -> None:
+        self.fault.setText(text)
+        self.fault.setVisible(bool(text))
