@@ -26,7 +26,7 @@ from framing_palette.jobs.job_lines import JobLine, Wanted, key_of_client, sampl
 from framing_palette.jobs.jobs import Job, Status
 
 if TYPE_CHECKING:
-    from sqlalchemy import ColumnElement, Connection, Row
+    from sqlalchemy import ColumnElement, Connection
 
 METADATA = MetaData()
 _jobs = Table(
@@ -65,6 +65,8 @@ _LINE = (
     _jobs.c.changed,
     _jobs.c.version,
 )
+_STATUS = {status.value: status for status in Status}
+_time = datetime.fromisoformat
 
 
 def utc_text(at: datetime) -> str:
@@ -109,17 +111,10 @@ def count(connection: "Connection", wanted: Wanted) -> int:
     return int(connection.execute(statement).scalar_one())
 
 
-def line_of(row: "Row[Any]") -> JobLine:
-    """Return one line of the list."""
-    return JobLine(
-        number=row.number,
-        title=row.title,
-        client=row.client,
-        status=Status(row.status),
-        created=datetime.fromisoformat(row.created),
-        changed=datetime.fromisoformat(row.changed),
-        version=row.version,
-    )
+def line_of(row: Sequence[Any]) -> JobLine:
+    """Return one line of the list; ten thousand of them are made while somebody waits."""
+    number, title, client, status, created, changed, version = row
+    return JobLine(number, title, client, _STATUS[status], _time(created), _time(changed), version)
 
 
 def select_clients() -> Executable:

@@ -150,7 +150,7 @@ class JobStore:
         """Return the jobs that are looked for, the one changed last first."""
         with self._reading() as connection:
             found = connection.execute(tables.select_lines(wanted, limit))
-            return tuple(tables.line_of(row) for row in found)
+            return tuple(map(tables.line_of, found))
 
     def count(self, wanted: Wanted = _ALL) -> int:
         """Return how many jobs there are that are looked for."""
