@@ -61,7 +61,7 @@ def grown_outline(
     seed = soft[max(0, row - 2) : row + 3, max(0, column - 2) : column + 3]
     like = ((soft - np.median(seed.reshape(-1, 3), axis=0)) ** 2).sum(axis=-1) <= tolerance**2
     like[row, column] = True
-    return _simple(_hanging_together(like.astype(np.uint8), row, column))
+    return lasso(_hanging_together(like.astype(np.uint8), row, column), tolerance=_SMOOTH)
 
 
 def _hanging_together(like: UInt8Array, row: int, column: int) -> Outline:
@@ -75,12 +75,3 @@ def _hanging_together(like: UInt8Array, row: int, column: int) -> Outline:
     rows, columns = like.shape
     points = as_float32(longest) + 0.5
     return tuple((float(px) / columns, float(py) / rows) for px, py in points)
-
-
-def _simple(points: Outline) -> Outline:
-    if len(points) >= 3:
-        simple = lasso(points, tolerance=_SMOOTH)
-        if len(simple) >= 3:
-            return simple
-    x, y = points[0]
-    return tuple((x + dx, y + dy) for dx, dy in ((-0.01, -0.01), (0.01, -0.01), (0.01, 0.01)))

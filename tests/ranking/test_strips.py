@@ -1,11 +1,13 @@
 from dataclasses import replace
 
+import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from framing_palette.catalogue import Kind, Sample, SampleColour
 from framing_palette.errors import UnknownFactError
+from framing_palette.picture import ColourTrust, Picture, TrustGrade
 from framing_palette.ranking.strips import (
     Strip,
     is_on_strip,
@@ -15,6 +17,7 @@ from framing_palette.ranking.strips import (
     new_strip,
     outline_mm,
     snapped_turn,
+    strip_scale,
     turned,
     width_seen,
 )
@@ -120,3 +123,10 @@ def test_a_new_strip_lies_level_where_it_was_put() -> None:
     assert strip.width_mm == 30.0
     assert strip.length_mm == pytest.approx(210.0)
     assert replace(strip, bent=True) != strip
+
+
+@pytest.mark.parametrize(("known", "wanted"), [(0.5, 0.5), (None, 500.0 / 40)])
+def test_the_scale_is_the_pictures_own_or_a_nominal_one(known: float | None, wanted: float) -> None:
+    lab = np.zeros((20, 40, 3), dtype=np.float32)
+    trust = ColourTrust("assumed", TrustGrade.UNKNOWN, "Nothing tells.")
+    assert strip_scale(Picture(lab, known, trust, 40, 20)) == wanted
