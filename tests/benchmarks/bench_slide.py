@@ -87,9 +87,9 @@ def test_a_frame_of_the_slide_on_24_megapixels(qtbot: QtBot) -> None:
     qtbot.waitUntil(lambda: not shell.runner.is_busy(), timeout=60_000)
     step = shell.steps["choose"]
     assert isinstance(step, ChooseStep)
+    shell.go("choose")
     canvas = step.canvas
     assert canvas is not None
-    shell.go("choose")
     assert shell.session.pyramid is not None
     assert shell.session.pyramid.size.width() == COLUMNS
     sliding.lay_strip(shell.session, "R-1", (300.0, 200.0))
