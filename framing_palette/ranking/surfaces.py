@@ -17,6 +17,7 @@ ALIKE_DISTANCE = 1.1  # texture distance at which likeness has fallen to 0.61
 SEEN = np.array([0.3, 0.5, 0.7, 0.9, 1.0, 1.0])  # how far each octave is seen from a step away
 BUSY_LIGHTNESS = 3.0  # seen L* contrast at which half the quiet is gone
 QUIET_COUNTS = 0.7  # a quiet surface unlike the picture's is worth this much of a like one
+SOFTER_COSTS, HARDER_COSTS = 0.5, 1.3  # agreement lost to a full difference in softness
 CROSSED_COSTS = 0.2  # part of the affinity that two strong grains lose when they cross
 _LIGHTNESS = slice(0, len(BANDS_MM))
 _DIRECTION = TEXTURE_MEASURES.index("direction_deg")
@@ -55,9 +56,13 @@ def quiet(rows: Float64Array) -> Float64Array:
 
 
 def softness_agreement(columns: SampleColumns, subject: Subject) -> Float64Array:
-    """Return 1 when surface and subject are equally soft, falling to 0; 0.5 when unknown."""
-    gap = np.abs(columns.softness - subject.softness)
-    return np.where(np.isnan(gap), 0.5, 1.0 - gap)
+    """Return 1 when surface and subject are equally soft, falling to 0; 0.5 when unknown.
+
+    A surface harder than a soft subject is the worse mistake (principle 6, common practice).
+    """
+    softer = columns.softness - subject.softness
+    gap = np.where(softer > 0, SOFTER_COSTS * softer, -HARDER_COSTS * softer)
+    return np.where(np.isnan(gap), 0.5, np.maximum(0.0, 1.0 - gap))
 
 
 def _likeness(rows: Float64Array, texture: Texture) -> Float64Array:
