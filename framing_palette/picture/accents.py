@@ -29,7 +29,7 @@ MIN_SHARE, MAX_SHARE = 0.0007, 0.025
 MIN_DELTA_E = 14.0
 """Least ΔE00 to the mean of the wider surroundings and to the nearest quarter of the ring."""
 
-MAX_SHADES_DELTA_E = 16.0
+MAX_SHADES_DELTA_E = 20.0
 """Three quarters of a place lie this near to its middle colour, or it is several places."""
 
 SAME_DELTA_E = 9.0
@@ -39,7 +39,7 @@ MAX_ELSEWHERE = 0.008
 MAX_ALIKE = 6
 """More places of the same colour than this are a pattern."""
 
-FEW_ACCENTS, STRONG = 5, 0.5
+FEW_ACCENTS, STRONG = 5, 0.55
 """After the first five only strong accents are listed: the eye does not rest on more."""
 
 GLINT_SHARE, GLINT_LIGHTNESS, GLINT_CHROMA = 0.002, 93.0, 8.0

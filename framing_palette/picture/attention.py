@@ -86,6 +86,8 @@ def border_strength(colours: ArrayLike, shares: ArrayLike, mean_lab: ArrayLike) 
 def pull(strength: ArrayLike, focus_strength: float) -> Float64Array:
     """Return how strongly borders draw the eye relative to the focus; 1 is as strong as it.
 
+    A focus weaker than 1 ΔE00 counts as 1: on an even picture nothing would be finite otherwise.
+
     Raises
     ------
     FieldError

@@ -18,7 +18,7 @@ from framing_palette.picture.findings import (
 )
 from framing_palette.picture.focus_guess import guessed_focus
 from framing_palette.picture.histograms import Cells, folded
-from framing_palette.picture.masks import region_mask, rim_mask
+from framing_palette.picture.masks import RIM_DEPTH, region_mask, rim_mask
 from framing_palette.picture.palettes import palette
 from framing_palette.picture.pictures import Picture
 from framing_palette.picture.regions import Part, Region, Role
@@ -81,7 +81,9 @@ def _loose_textures(picture: Picture) -> tuple[Texture, ...]:
     return tuple(measure_texture(middle, side / side_px) for side in USUAL_LONG_SIDES_MM)
 
 
-def read_findings(picture: Picture, regions: Sequence[Region] = ()) -> Findings:
+def read_findings(
+    picture: Picture, regions: Sequence[Region] = (), *, rim_depth: float = RIM_DEPTH
+) -> Findings:
     """Return the whole reading of a picture.
 
     Without a focus region, one is guessed from attention and `focus_guessed` says so.
@@ -92,29 +94,33 @@ def read_findings(picture: Picture, regions: Sequence[Region] = ()) -> Findings:
         The picture.
     regions
         Regions as drawn, in order.
+    rim_depth
+        Depth of the outer band that a border touches, as a share of the short side, up to 0.5.
 
     Raises
     ------
     FieldError
-        When a region covers nothing of the picture.
+        When a region covers nothing of the picture, or the rim's depth is impossible.
     """
-    return findings_from_survey(survey_picture(picture), regions)
+    return findings_from_survey(survey_picture(picture), regions, rim_depth=rim_depth)
 
 
-def findings_from_survey(survey: Survey, regions: Sequence[Region] = ()) -> Findings:
+def findings_from_survey(
+    survey: Survey, regions: Sequence[Region] = (), *, rim_depth: float = RIM_DEPTH
+) -> Findings:
     """Return the whole reading of a surveyed picture, as :func:`read_findings` does.
 
     Raises
     ------
     FieldError
-        When a region covers nothing of the picture.
+        When a region covers nothing of the picture, or the rim's depth is impossible.
     """
     picture = survey.picture
     guessed = not any(region.role is Role.FOCUS for region in regions)
     drawn = (guess_focus(survey), *regions) if guessed else tuple(regions)
     found = (
         *(read_region(survey, region) for region in drawn),
-        _made(survey, Role.RIM, rim_mask(picture.rows, picture.columns)),
+        _made(survey, Role.RIM, rim_mask(picture.rows, picture.columns, depth=rim_depth)),
         _made(survey, Role.WHOLE, np.ones((picture.rows, picture.columns), np.bool_)),
     )
     lab = picture.lab_d50

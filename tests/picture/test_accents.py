@@ -146,6 +146,21 @@ def test_a_rare_colour_planted_into_a_real_photograph_is_found(path):
     )
 
 
+def test_a_small_place_in_two_shades_is_one_accent():
+    lab = with_disc(sea(), 0.3, 0.7, 0.0016, (50, 61, 49))
+    lab[:, 135:] = with_disc(sea(), 0.3, 0.7, 0.0016, (33, 46, 29))[:, 135:]
+    (buoy,) = find_accents(lab)
+    assert buoy.x == pytest.approx(0.3, abs=0.01)
+
+
+def test_the_red_buoy_of_the_shipped_ferry_is_found():
+    shipped = Path(__file__).parents[2] / "sample_images" / "ferry_at_dusk.jpg"
+    reds = [a for a in find_accents(read_picture_file(shipped).lab_d50) if a.lab[1] > 35]
+    assert len(reds) == 1
+    assert reds[0].x > 0.6
+    assert reds[0].y > 0.6
+
+
 def test_accents_do_not_depend_on_8_bit_storage():
     lab = with_disc(sea(), 0.3, 0.7, 0.003, RED)
     stored = srgb_u8_to_lab_d50((lab_d50_to_srgb(lab) * 255 + 0.5).astype(np.uint8))

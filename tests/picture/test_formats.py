@@ -146,6 +146,42 @@ def test_colour_stored_in_ways_that_are_not_read_is_named(tmp_path, photometric,
         read_picture_file(path)
 
 
+def test_tiff_pixels_of_other_kinds_are_named(tmp_path):
+    inks = tmp_path / "inks.tif"
+    tifffile.imwrite(inks, np.zeros((16, 16, 4), np.uint8), photometric="separated")
+    data = inks.read_bytes()
+    for kind, said in ((2, ""), (6, "colour stored as YCbCr")):  # RGB, YCbCr
+        old = struct.pack("<HHIHH", 262, 3, 1, 5, 0)  # the tag PhotometricInterpretation
+        assert old in data
+        inks.write_bytes(data.replace(old, struct.pack("<HHIHH", 262, 3, 1, kind, 0)))
+        if said:
+            with pytest.raises(PictureFileError, match=said):
+                read_picture_file(inks)
+        else:
+            assert read(inks).shape == (16, 16, 3)  # a fourth channel of no known use is left out
+    one = tmp_path / "one.tif"
+    tifffile.imwrite(one, np.zeros((16, 16), np.uint8), photometric="minisblack")
+    old = struct.pack("<HHIHH", 262, 3, 1, 1, 0)
+    one.write_bytes(one.read_bytes().replace(old, struct.pack("<HHIHH", 262, 3, 1, 2, 0)))
+    with pytest.raises(PictureFileError, match="1 channels"):
+        read_picture_file(one)
+
+
+def test_one_bit_tiff_with_white_as_zero_is_turned_over(tmp_path):
+    path = tmp_path / "bits.tif"
+    tifffile.imwrite(path, GREYS <= 127, photometric="miniswhite")
+    assert np.abs(read(path)[..., 0] - np.where(GREYS > 127, 100, 0)).max() < 0.01
+
+
+def test_a_palette_with_eight_bit_entries_is_understood(tmp_path):
+    path = tmp_path / "low.tif"
+    colours = np.zeros((3, 256), np.uint16)
+    colours[:, :2] = [[0, 200], [0, 100], [0, 50]]
+    tifffile.imwrite(path, np.ones((8, 8), np.uint8), photometric="palette", colormap=colours)
+    wanted = srgb_u8_to_lab_d50(np.array([200, 100, 50], np.uint8))
+    assert delta_e_2000(read(path), wanted).max() < 0.01
+
+
 def test_moving_pictures_give_their_first_one(tmp_path):
     path = tmp_path / "moving.gif"
     first, second = Image.fromarray(GREYS), Image.fromarray(255 - GREYS)
@@ -247,6 +283,20 @@ def test_a_decompression_bomb_is_refused_before_it_is_decoded(tmp_path):
     claimed_size_png(path, 100_000, 100_000)
     with pytest.raises(PictureFileError, match="100000 x 100000 pixels, more than the 150 million"):
         read_picture_file(path)
+
+
+def test_phone_and_camera_pictures_above_the_limit_are_refused(tmp_path, monkeypatch):
+    heif(tmp_path / "phone.heic")
+    camera_raw(tmp_path / "shot.dng", np.full((64, 64, 3), 9000, np.uint16))
+    monkeypatch.setattr(limits, "MAX_PIXELS", 1000)
+    for name in ("phone.heic", "shot.dng"):
+        with pytest.raises(PictureFileError, match=f"{name} has .* pixels, more than"):
+            read_picture_file(tmp_path / name)
+
+
+def test_a_picture_without_pixels_is_refused(tmp_path):
+    with pytest.raises(PictureFileError, match="has no pixels"):
+        limits.refuse_too_many_pixels(tmp_path / "a.png", 0, 5, bytes_each=3)
 
 
 def test_a_bomb_in_a_tiff_and_a_file_above_the_limit_are_refused(tmp_path, monkeypatch):

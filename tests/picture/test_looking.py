@@ -20,6 +20,7 @@ from framing_palette.picture import (
     read_picture_file,
     read_region,
     rectangle,
+    regions_report,
     survey_picture,
 )
 
@@ -123,6 +124,22 @@ def test_a_picture_of_pure_noise_and_one_of_sixteen_pixels_can_be_read():
     assert 2 <= len(read_findings(picture_of(noise)).whole.colours) <= 8
     assert read_findings(picture_of(noise[:16, :16])).whole.share == 1.0
     assert read_findings(picture_of(noise[:1, :1])).rim.share == 1.0
+
+
+def test_the_rim_is_as_deep_as_asked():
+    picture = two_halves()
+    assert read_findings(picture).rim.share == pytest.approx(1 - 70 * 110 / 9600)
+    assert read_findings(picture, rim_depth=0.25).rim.share == pytest.approx(1 - 40 * 80 / 9600)
+    with pytest.raises(FieldError, match="depth of the rim"):
+        read_findings(picture, rim_depth=0.7)
+
+
+def test_the_regions_part_of_the_report_lists_every_region_in_order():
+    found = read_findings(two_halves(), (LEFT, RIGHT))
+    listed = regions_report(found)
+    assert [entry["name"] for entry in listed] == ["left", "right", "rim", "whole"]
+    assert [entry["role"] for entry in listed] == ["focus", "ground", "rim", "whole"]
+    assert all(sum(c["share"] for c in e["colours"]) == pytest.approx(1) for e in listed)
 
 
 def test_the_report_is_plain_json_without_nan():

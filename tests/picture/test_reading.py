@@ -120,3 +120,36 @@ def test_true_size_gives_the_scale_and_warns_when_proportions_differ(tmp_path):
     assert right.notices == ()
     wrong = picture.with_true_size(Length.mm_of(192), Length.mm_of(120))
     assert "7% wider" in wrong.notices[0]
+
+
+def test_an_art_of_no_width_and_a_working_size_of_nothing_are_refused(tmp_path):
+    path = tmp_path / "blocks.png"
+    Image.fromarray(BLOCKS).save(path)
+    with pytest.raises(FieldError, match=r"the art's width is 0\.0"):
+        read_picture_file(path).with_true_size(Length.mm_of(0), Length.mm_of(100))
+    with pytest.raises(FieldError, match="max_side is 0"):
+        read_picture_file(path, max_side=0)
+
+
+def test_a_file_that_may_not_be_opened_is_told(tmp_path, monkeypatch):
+    from pathlib import Path
+
+    path = tmp_path / "blocks.png"
+    Image.fromarray(BLOCKS).save(path)
+
+    def refuse(*_arguments, **_options):
+        raise PermissionError(13, "Permission denied")
+
+    monkeypatch.setattr(Path, "open", refuse)
+    with pytest.raises(
+        PictureFileError, match=r"cannot be opened \(Permission denied\): check that"
+    ):
+        read_picture_file(path)
+
+
+def test_clipped_pixels_are_counted_before_anything_is_averaged(tmp_path):
+    pixels = np.full((100, 100, 3), 100, np.uint8)
+    pixels[:10] = 255, 100, 100
+    path = tmp_path / "clipped.png"
+    Image.fromarray(pixels).save(path)
+    assert read_picture_file(path, max_side=50).colour_trust.clipped_share == pytest.approx(0.1)
