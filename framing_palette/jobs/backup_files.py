@@ -10,7 +10,7 @@ from pathlib import Path
 from tempfile import NamedTemporaryFile
 from typing import Final
 
-from framing_palette.errors import JobStoreError, OutputError
+from framing_palette.errors import JobStoreDamagedError, JobStoreError, OutputError
 from framing_palette.jobs.backups import backup_name, is_due, no_longer_needed, time_of_backup
 from framing_palette.jobs.database_files import BUSY_SECONDS, fault_of
 from framing_palette.jobs.log_files import Happening, note
@@ -40,6 +40,29 @@ def is_whole(backup: Path) -> bool:
         return backup.stat().st_size > 0 and not fault_of(backup)
     except (OSError, JobStoreError):
         return False
+
+
+def refuse_damaged(path: Path) -> None:
+    """Say no to a damaged file, and to an empty or missing one where there were jobs.
+
+    Raises
+    ------
+    JobStoreDamagedError
+        With the newest whole backup; nothing is changed.
+    JobStoreError
+        When the file cannot be looked at.
+    """
+    try:
+        is_there = path.stat().st_size > 0
+    except OSError:
+        is_there = False
+    fault = fault_of(path) if is_there else ""
+    backup = newest_whole_backup(path) if fault or not is_there else None
+    if not is_there and backup is not None:
+        fault = "is empty or gone although backups of it are there"
+    if fault:
+        note(Happening.DATABASE_DAMAGED, has_backup=backup is not None)
+        raise JobStoreDamagedError(path, problem=fault, backup=backup)
 
 
 def backup_is_due(path: Path, now: datetime | None = None) -> bool:

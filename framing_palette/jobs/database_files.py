@@ -113,7 +113,7 @@ def fault_of(path: Path) -> str:
             todo="check that you may read and write it, that no other program holds it, and "
             "that the disk is not full",
         ) from error
-    except sqlite3.DatabaseError as error:
+    except (sqlite3.DatabaseError, UnicodeDecodeError) as error:  # even its message can be bytes
         return f"is damaged ({error})"
     if found != "ok":
         return f"is damaged ({found.splitlines()[-1]})"

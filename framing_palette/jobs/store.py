@@ -15,7 +15,6 @@ from sqlalchemy.exc import IntegrityError, SQLAlchemyError
 from framing_palette.errors import (
     JobChangedElsewhereError,
     JobNumberTakenError,
-    JobStoreDamagedError,
     JobStoreError,
     UnknownJobError,
 )
@@ -69,7 +68,7 @@ class JobStore:
             beside = database_files.default_jobs_path()
         else:
             self.path = beside = database_files.file_of(address)
-            _refuse_damaged(beside)
+            backup_files.refuse_damaged(beside)
             self._engine, self.shown = database_files.open_file(beside), str(beside)
         self.photographs = Photographs(photographs or beside.parent / "photographs")
         self._for_writing = database_files.for_writing(self._engine)
@@ -147,10 +146,19 @@ class JobStore:
         return PackedJob(job, None if named is None else self.photographs.content(named.sha256))
 
     def lines(self, wanted: Wanted = _ALL, *, limit: int | None = None) -> tuple[JobLine, ...]:
-        """Return the jobs that are looked for, the one changed last first."""
+        """Return the jobs that are looked for, the one changed last first.
+
+        Raises
+        ------
+        JobStoreError
+            When the database cannot be read.
+        """
         with self._reading() as connection:
             found = connection.execute(tables.select_lines(wanted, limit))
-            return tuple(map(tables.line_of, found))
+            try:
+                return tuple(map(tables.line_of, found))
+            except (KeyError, TypeError, ValueError) as error:
+                raise self._unreadable("a line of its list") from error
 
     def count(self, wanted: Wanted = _ALL) -> int:
         """Return how many jobs there are that are looked for."""
@@ -258,12 +266,20 @@ class JobStore:
             job.number, seen=seen, found=found.version, mine=job, theirs=found.job
         )
 
-    @staticmethod
-    def _stored(connection: "Connection", number: str) -> StoredJob:
+    def _stored(self, connection: "Connection", number: str) -> StoredJob:
         row = connection.execute(tables.select_job(number)).one_or_none()
         if row is None:
             raise UnknownJobError(number)
+        if not isinstance(row.version, int) or not isinstance(row.document, str):
+            raise self._unreadable(f"job {number}")
         return StoredJob(job_from_text(row.document, f"job {number}"), row.version)
+
+    def _unreadable(self, what: str) -> JobStoreError:
+        return JobStoreError(
+            self.shown,
+            problem=f"cannot be read in {what}",
+            todo="restore a backup; every job that can be read comes along",
+        )
 
     @contextmanager
     def _reading(self) -> Iterator["Connection"]:
@@ -281,7 +297,7 @@ class JobStore:
             yield
         except IntegrityError:
             raise
-        except SQLAlchemyError as error:
+        except (SQLAlchemyError, UnicodeDecodeError) as error:
             cause = str(getattr(error, "orig", None) or error).strip().splitlines()[0]
             self._engine.dispose()
             note_error(Happening.DATABASE_FAILED, error)
@@ -291,18 +307,3 @@ class JobStore:
                 todo="check the address, that no other program holds it, and that the disk has "
                 "room; what was saved is still there",
             ) from error
-
-
-def _refuse_damaged(path: Path) -> None:
-    """Say no to a damaged file, and to an empty one where there were jobs."""
-    try:
-        is_there = path.stat().st_size > 0
-    except OSError:
-        is_there = False
-    fault = database_files.fault_of(path) if is_there else ""
-    backup = backup_files.newest_whole_backup(path) if fault or not is_there else None
-    if not is_there and backup is not None:
-        fault = "is empty or gone although backups of it are there"
-    if fault:
-        note(Happening.DATABASE_DAMAGED, has_backup=backup is not None)
-        raise JobStoreDamagedError(path, problem=fault, backup=backup)
