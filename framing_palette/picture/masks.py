@@ -76,8 +76,15 @@ def rim_mask(rows: int, columns: int, *, depth: float = RIM_DEPTH) -> BoolArray:
         Size of the picture in pixels.
     depth
         As a share of the short side, above 0 and at most 0.5.
+
+    Raises
+    ------
+    FieldError
+        When the depth does not lie above 0 and at most at 0.5.
     """
-    rim: BoolArray = np.logical_or.reduce([*rim_side_masks(rows, columns, depth=depth).values()])
+    band = _rim_px(rows, columns, depth)
+    rim = np.ones((rows, columns), dtype=np.bool_)
+    rim[band : rows - band, band : columns - band] = False
     return rim
 
 
@@ -89,13 +96,17 @@ def rim_side_masks(rows: int, columns: int, *, depth: float = RIM_DEPTH) -> dict
     FieldError
         When the depth does not lie above 0 and at most at 0.5.
     """
-    if not 0 < depth <= 0.5:
-        raise FieldError("depth of the rim", got=depth, wanted="it must lie above 0, up to 0.5")
-    band = max(1, round(depth * min(rows, columns)))
-    row, column = np.indices((rows, columns))
+    band = _rim_px(rows, columns, depth)
+    row, column = np.indices((rows, columns), dtype=np.int32)
     reach = np.stack([row, columns - 1 - column, rows - 1 - row, column])
     nearest = reach.min(axis=0)
     return {side: (reach[index] == nearest) & (nearest < band) for index, side in enumerate(SIDES)}
+
+
+def _rim_px(rows: int, columns: int, depth: float) -> int:
+    if not 0 < depth <= 0.5:
+        raise FieldError("depth of the rim", got=depth, wanted="it must lie above 0, up to 0.5")
+    return max(1, round(depth * min(rows, columns)))
 
 
 def _crossings(
