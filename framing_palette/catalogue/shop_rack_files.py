@@ -43,11 +43,14 @@ class ShopRack:
         By code, of the samples that the shop has said something of.
     hidden
         Samples that are not to be shown, in their order.
+    liked
+        Codes of the favourites.
     """
 
     catalogue: Catalogue
     said: Mapping[str, Said] = field(default_factory=dict)
     hidden: tuple[Sample, ...] = ()
+    liked: frozenset[str] = frozenset()
 
     def of(self, code: str) -> Said:
         """Return what the shop says of a sample; nothing by default."""
@@ -283,4 +286,5 @@ def _rack_of(library: Library, catalogue: Catalogue) -> ShopRack:
         if one != Said():
             said[sample.code] = one
         (hidden if entry.marks.hidden else shown).append(sample)
-    return ShopRack(replace(catalogue, samples=tuple(shown)), said, tuple(hidden))
+    liked = frozenset(code for code, one in said.items() if one.marks.favourite)
+    return ShopRack(replace(catalogue, samples=tuple(shown)), said, tuple(hidden), liked)

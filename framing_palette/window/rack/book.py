@@ -72,6 +72,10 @@ class RackBook(QObject):
 
         return self.rack.of(code) if self.rack is not None else Said()
 
+    def liked(self) -> frozenset[str]:
+        """Return the codes of the shop's favourites."""
+        return self.rack.liked if self.rack is not None else frozenset()
+
     def hidden(self) -> tuple[Sample, ...]:
         """Return the samples that are not to be shown."""
         return self.rack.hidden if self.rack is not None else ()

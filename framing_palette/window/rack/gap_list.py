@@ -12,7 +12,7 @@ from framing_palette.window.rack.state import Look, RackState
 from framing_palette.window.theme import type_font
 from framing_palette.window.tokens import BODY, GAP, MARGIN, SECTION, SMALL, WIDE_MARGIN
 
-_ROW = 64
+_ROW = 72
 ROLE = QPalette.ColorRole
 
 
@@ -65,11 +65,11 @@ class GapList(QWidget):
         if not gaps:
             return self.tr(
                 "The rack answers everything: each of {asked} colours that this picture asks for "
-                "has a sample in stock within ΔE₀₀ {near:.0f}."
+                "has a sample in stock within ΔE₀₀ {near:.0f}."
             ).format(asked=asked, near=NEAR_ENOUGH)
         return self.tr(
             "{gaps} of {asked} colours that this picture asks for, itself or more quietly, have "
-            "nothing in stock within ΔE₀₀ {near:.0f}."
+            "nothing in stock within ΔE₀₀ {near:.0f}."
         ).format(gaps=gaps, asked=asked, near=NEAR_ENOUGH)
 
 
@@ -81,17 +81,18 @@ class GapRow(QAbstractButton):
         self.reach = reach
         said = {
             Relation.SAME: self.tr("in the picture"),
-            Relation.QUIETER: self.tr("a weaker tone of the picture"),
-            Relation.PALER: self.tr("a paler tone of the picture"),
-            Relation.DEEPER: self.tr("a deeper tone of the picture"),
+            Relation.QUIETER: self.tr("weaker than in the picture"),
+            Relation.PALER: self.tr("paler than in the picture"),
+            Relation.DEEPER: self.tr("deeper than in the picture"),
         }[reach.relation]
-        self.title = f"{reach.name[:1].upper()}{reach.name[1:]}, {said}"
+        self.title = f"{reach.name[:1].upper()}{reach.name[1:]}"
+        self.said = said
         if nearest:
             self.facts = self.tr("Nearest: ") + f"{nearest}, ΔE₀₀ {reach.delta_e:.1f}"
         else:
             self.facts = self.tr("Nothing in stock at all")
-        self.setAccessibleName(f"{self.title}. {self.facts}")
-        self.setToolTip(f"{self.title}\n{self.facts}")
+        self.setAccessibleName(f"{self.title}, {self.said}. {self.facts}")
+        self.setToolTip(f"{self.title}, {self.said}\n{self.facts}")
         self.setCursor(Qt.CursorShape.PointingHandCursor)
         self.setAttribute(Qt.WidgetAttribute.WA_Hover)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
@@ -111,9 +112,10 @@ class GapRow(QAbstractButton):
         painter.setPen(palette.color(ROLE.Mid))
         painter.drawRect(patch.adjusted(0, 0, -1, -1))
         left = patch.right() + MARGIN
-        top = 10.0
+        top = 7.0
         for size, role, text in (
             (BODY, ROLE.WindowText, self.title),
+            (SMALL, ROLE.PlaceholderText, self.said),
             (SMALL, ROLE.PlaceholderText, self.facts),
         ):
             painter.setFont(type_font(size))
@@ -122,4 +124,4 @@ class GapRow(QAbstractButton):
             room = self.width() - left - WIDE_MARGIN
             shown = metrics.elidedText(text, Qt.TextElideMode.ElideRight, int(room))
             painter.drawText(QRectF(left, top, room, metrics.height()), 0, shown)
-            top += metrics.height() + 4
+            top += metrics.height() + 2

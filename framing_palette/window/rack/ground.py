@@ -17,10 +17,9 @@ _ROOM = 64.0  # pixels that two rings of chroma should lie apart
 _WORD = (96.0, 20.0)
 
 
-def draw_ground(painter: QPainter, plane: Plane, *, is_dark: bool) -> None:
-    """Draw axes and chroma rings, and the name of each hue family at the edge of the view."""
+def draw_lines(painter: QPainter, plane: Plane, *, is_dark: bool) -> None:
+    """Draw the axes and rings of equal chroma."""
     line = _LIGHT_LINE if is_dark else _DARK_LINE
-    ink = _LIGHT_INK if is_dark else _DARK_INK
     neutral = plane.at(0, 0)
     painter.setPen(QPen(line, 1))
     painter.setBrush(Qt.BrushStyle.NoBrush)
@@ -33,12 +32,13 @@ def draw_ground(painter: QPainter, plane: Plane, *, is_dark: bool) -> None:
         if reach < 2 * (plane.width + plane.height):
             painter.drawEllipse(neutral, reach, reach)
     painter.setRenderHint(QPainter.RenderHint.Antialiasing, on=False)
-    _draw_words(painter, plane, ink, neutral)
 
 
-def _draw_words(painter: QPainter, plane: Plane, ink: QColor, neutral: QPointF) -> None:
+def draw_words(painter: QPainter, plane: Plane, *, is_dark: bool) -> None:
+    """Write the name of each hue family at the edge of the view where it lies."""
     painter.setFont(type_font(SMALL))
-    painter.setPen(ink)
+    painter.setPen(_LIGHT_INK if is_dark else _DARK_INK)
+    neutral = plane.at(0, 0)
     room = QRectF(0, 0, plane.width, plane.height).adjusted(56, 20, -56, -20)
     if not room.contains(neutral):
         return

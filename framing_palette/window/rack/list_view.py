@@ -2,7 +2,7 @@
 
 import numpy as np
 from PySide6.QtCore import QItemSelectionModel, QModelIndex
-from PySide6.QtGui import QResizeEvent
+from PySide6.QtGui import QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QListView, QVBoxLayout, QWidget
 
 from framing_palette.catalogue.rack_map import in_hue_order
@@ -25,6 +25,7 @@ class RackList(QWidget):
         self._state = state
         self.order = HUE
         self._is_showing = False
+        self._is_stale = True
         self.model = RackRows(state, self)
         self.view = rows_view(self.model, swatches, self.tr("Samples of the rack"))
         self.view.setFlow(QListView.Flow.LeftToRight)
@@ -74,8 +75,17 @@ class RackList(QWidget):
         super().resizeEvent(event)
         self._set_grid()
 
+    def showEvent(self, event: QShowEvent) -> None:
+        """Bring the list up to date when it is turned to."""
+        super().showEvent(event)
+        if self._is_stale:
+            self._follow()
+
     def _follow(self) -> None:
         state = self._state
+        self._is_stale = not self.isVisible()
+        if self._is_stale:
+            return
         rows = self._in_order()
         self.model.set_rows(tuple(Row(row) for row in rows if state.passing[row]))
         self._nothing.setVisible(not self.model.rowCount() and bool(len(state.points)))

@@ -7,9 +7,8 @@ is only pushed and stretched. Rings, the lasso and what is chosen are drawn abov
 from collections.abc import Callable
 
 import numpy as np
-from PySide6.QtCore import QEvent, QPointF, QSize, Qt, QTimer, Signal
+from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import (
-    QColor,
     QHelpEvent,
     QKeyEvent,
     QMouseEvent,
@@ -31,11 +30,11 @@ from framing_palette.window.rack.finding import (
     rows_inside,
     tile_box,
 )
-from framing_palette.window.rack.ground import draw_ground
-from framing_palette.window.rack.layer import Layer, draw_layer
+from framing_palette.window.rack.ground import draw_words
+from framing_palette.window.rack.layer import Layer, Order, draw_layer
 from framing_palette.window.rack.over_tiles import draw_lasso, draw_look, draw_marks, draw_true
 from framing_palette.window.rack.plane import Plane
-from framing_palette.window.rack.rings import Ring, draw_ring, rings
+from framing_palette.window.rack.rings import Ring, Sprites, rings
 from framing_palette.window.rack.state import FULL_RANGE, Look, RackState
 from framing_palette.window.runner import Runner
 from framing_palette.window.swatches import SwatchBook
@@ -62,6 +61,7 @@ class RackMap(QWidget):
         self._swatches = swatches
         self.plane = Plane()
         self.layer: Layer | None = None
+        self._sprites = Sprites()
         self.is_lassoing = False
         self.with_quiet = False
         self._lasso: list[QPointF] = []
@@ -127,7 +127,9 @@ class RackMap(QWidget):
 
     def rings(self) -> tuple[Ring, ...]:
         """Return the rings that are shown."""
-        return tuple(rings(self._state.reaches, self.plane, with_quiet=self.with_quiet))
+        state = self._state
+        lightness, quiet = state.wanted.lightness, self.with_quiet
+        return rings(state.reaches, self.plane, lightness=lightness, with_quiet=quiet)
 
     def show_quiet(self, *, is_on: bool) -> None:
         """Show also what the picture asks for more quietly, where that is missing."""
@@ -262,30 +264,32 @@ class RackMap(QWidget):
         stock = "" if self._state.points.is_there[row] else ", " + self.tr("out of stock")
         return f"{sample.name}  ·  {sample.code}{stock}"
 
-    def paintEvent(self, _event: QPaintEvent) -> None:
-        """Draw ground, tiles, rings and what the hand does."""
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Draw ground and tiles, rings and what the hand does."""
         painter = QPainter(self)
-        lightness = self._state.session.preferences.surround
-        painter.fillRect(self.rect(), surround_color(lightness))
-        draw_ground(painter, self.plane, is_dark=lightness < 50)
+        state, plane = self._state, self.plane
+        ground = surround_color(state.session.preferences.surround)
+        if self.layer is None or not self._fills(self.layer):
+            painter.fillRect(event.rect(), ground)
         if self.layer is not None:
-            self._draw_tiles(painter, self.layer)
+            target = self.layer.plane.placed_in(plane)
+            if self.layer.plane.scale == plane.scale:
+                painter.drawImage(target.topLeft().toPoint(), self.layer.image)
+            else:
+                painter.drawImage(target, self.layer.image)
+        draw_words(painter, plane, is_dark=ground.lightness() < 120)
+        draw_true(painter, state, plane, self._swatches)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        draw_marks(painter, self._state, self.plane)
-        look = self._state.look
+        draw_marks(painter, state, plane)
+        look = state.look
         for ring in self.rings():
             chosen = look is not None and not look.code and look.lab == ring.reach.lab
-            draw_ring(painter, ring, is_chosen=chosen)
-        draw_look(painter, self._state, self.plane)
+            self._sprites.draw(painter, ring, is_chosen=chosen)
+        draw_look(painter, state, plane)
         draw_lasso(painter, self._lasso)
 
-    def _draw_tiles(self, painter: QPainter, layer: Layer) -> None:
-        target = layer.plane.placed_in(self.plane)
-        if layer.plane.scale == self.plane.scale:
-            painter.drawImage(target.topLeft(), layer.image)
-        else:
-            painter.drawImage(target, layer.image)
-        draw_true(painter, self._state, self.plane, self._swatches)
+    def _fills(self, layer: Layer) -> bool:
+        return layer.plane.placed_in(self.plane).contains(QRectF(self.rect()))
 
     def _look_under(self, point: QPointF) -> None:
         ring = ring_under(self.rings(), point)
@@ -325,13 +329,17 @@ class RackMap(QWidget):
         self.update()
 
     def _redraw(self) -> None:
-        state, plane = self._state, self.plane
-        points, passing, ratio = state.points, state.passing, self.devicePixelRatioF()
-        level = 60 if state.session.preferences.surround >= 50 else 120
-        dot = QColor(level, level, level)
+        state = self._state
+        order = Order(
+            points=state.points,
+            passing=state.passing,
+            plane=self.plane,
+            ratio=self.devicePixelRatioF(),
+            ground=surround_color(state.session.preferences.surround),
+        )
         self._runner.start(
             LAYER,
-            lambda _progress: draw_layer(points, passing, plane, ratio, dot),
+            lambda _progress: draw_layer(order),
             done=self._take_layer,
             failed=lambda error: state.session.assign("notice", str(error)),
         )

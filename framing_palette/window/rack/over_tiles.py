@@ -14,6 +14,7 @@ from framing_palette.window.swatches import SwatchBook
 
 _MOST_TRUE = 140
 _CROSS = 10.0
+_MANY = 24
 
 
 def draw_true(painter: QPainter, state: RackState, plane: Plane, swatches: SwatchBook) -> None:
@@ -31,8 +32,13 @@ def draw_true(painter: QPainter, state: RackState, plane: Plane, swatches: Swatc
 
 
 def draw_marks(painter: QPainter, state: RackState, plane: Plane) -> None:
-    """Draw a double frame round every tile that lies side by side on the shelf."""
+    """Draw a frame round every tile that lies side by side on the shelf, a thin one if many do."""
     painter.setBrush(Qt.BrushStyle.NoBrush)
+    if len(state.marked) > _MANY:
+        painter.setPen(QPen(LIGHT, 1.5))
+        for row in state.marked:
+            painter.drawRect(tile_box(state, plane, row))
+        return
     for row in state.marked:
         _double(painter, tile_box(state, plane, row).adjusted(-2, -2, 2, 2))
 

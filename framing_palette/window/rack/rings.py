@@ -1,11 +1,11 @@
 """The picture's colours above the rack: rings as large as their shares, broken where a gap is."""
 
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
 from math import sqrt
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QPainter, QPen
+from PySide6.QtGui import QColor, QImage, QPainter, QPen
 
 from framing_palette.ranking.gaps import Reach, Relation
 from framing_palette.window.greys import color_of
@@ -14,6 +14,8 @@ from framing_palette.window.rack.plane import Plane
 DARK, LIGHT = QColor("#2C2C2C"), QColor("#F1F1F1")  # the lines of the focus ring
 _LEAST, _MOST = 11.0, 30.0
 _QUIET_RADIUS = 7.0
+_SPARE = 12.0
+_MOST_SPRITES = 400
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,18 +28,64 @@ class Ring:
     reach: Reach
 
 
-def rings(reaches: Sequence[Reach], plane: Plane, *, with_quiet: bool) -> Iterator[Ring]:
-    """Return the rings in a view, the picture's own colours always, their relations if wanted."""
-    for place, reach in enumerate(reaches):
-        is_own = reach.relation is Relation.SAME
-        if is_own or (with_quiet and reach.is_gap):
-            radius = radius_of(reach) if is_own else _QUIET_RADIUS
-            yield Ring(place, plane.at(reach.lab[1], reach.lab[2]), radius, reach)
+def rings(
+    reaches: Sequence[Reach],
+    plane: Plane,
+    *,
+    lightness: tuple[float, float],
+    with_quiet: bool,
+) -> tuple[Ring, ...]:
+    """Return the rings of a slice of lightness, large ones first so that none is covered.
+
+    The picture's own colours are always there, their quieter relations where they are wanted and
+    missing on the rack.
+    """
+    low, high = lightness
+    found = [
+        Ring(place, plane.at(reach.lab[1], reach.lab[2]), radius_of(reach), reach)
+        for place, reach in enumerate(reaches)
+        if low <= reach.lab[0] <= high
+        and (reach.relation is Relation.SAME or (with_quiet and reach.is_gap))
+    ]
+    return tuple(sorted(found, key=lambda ring: -ring.radius))
 
 
 def radius_of(reach: Reach) -> float:
-    """Return the radius of a ring in pixels: its area goes with the share."""
+    """Return the radius of a ring in pixels: it grows with the root of the share."""
+    if reach.relation is not Relation.SAME:
+        return _QUIET_RADIUS
     return float(min(_MOST, _LEAST + 34.0 * sqrt(max(0.0, reach.share))))
+
+
+class Sprites:
+    """Rings drawn once each; a wide antialiased line is too dear for every frame."""
+
+    def __init__(self) -> None:
+        self._images: dict[tuple[object, ...], QImage] = {}
+
+    def draw(self, painter: QPainter, ring: Ring, *, is_chosen: bool) -> None:
+        """Draw a ring where it stands."""
+        ratio = painter.device().devicePixelRatioF()
+        key = (ring.reach.lab, ring.radius, ring.reach.is_gap, is_chosen, ratio)
+        image = self._images.get(key)
+        half = ring.radius + _SPARE
+        if image is None:
+            if len(self._images) > _MOST_SPRITES:
+                self._images.clear()
+            image = self._images[key] = _sprite(ring, half, ratio, is_chosen=is_chosen)
+        painter.drawImage((ring.centre - QPointF(half, half)).toPoint(), image)
+
+
+def _sprite(ring: Ring, half: float, ratio: float, *, is_chosen: bool) -> QImage:
+    side = round(2 * half * ratio)
+    image = QImage(side, side, QImage.Format.Format_ARGB32_Premultiplied)
+    image.setDevicePixelRatio(ratio)
+    image.fill(Qt.GlobalColor.transparent)
+    painter = QPainter(image)
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    draw_ring(painter, replace(ring, centre=QPointF(half, half)), is_chosen=is_chosen)
+    painter.end()
+    return image
 
 
 def draw_ring(painter: QPainter, ring: Ring, *, is_chosen: bool) -> None:
@@ -66,7 +114,7 @@ def _break_up(painter: QPainter, centre: QPointF, radius: float, thick: float) -
     for turn in range(4):
         painter.save()
         painter.rotate(45.0 + 90.0 * turn)
-        bar = QRectF(radius - thick, -2.5, thick * 2, 5.0)
+        bar = QRectF(radius - thick, -1.5, thick * 2, 3.0)
         painter.fillRect(bar.adjusted(0, -1, 0, 1), DARK)
         painter.fillRect(bar, LIGHT)
         painter.restore()

@@ -46,7 +46,7 @@ class RackShelf(QWidget):
             (NEAR, self.tr("Near")),
             (GAPS, self.tr("Gaps")),
             (BRING, self.tr("Bring in")),
-            (MEASURE, self.tr("Measure")),
+            (MEASURE, self.tr("Swatch")),
             (HIDDEN, self.tr("Hidden")),
         )
         self.page = NEAR

@@ -4,7 +4,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
 
 from framing_palette.catalogue.search import HUE_FAMILIES_DEG
 from framing_palette.window.controls import Chip, IconButton, Pages, ToolBar, rule, words
@@ -70,15 +70,15 @@ class RackStage(QWidget):
         inside.setSpacing(0)
         inside.addWidget(self.families)
         inside.addLayout(self._kind_row())
-        self.views.setMinimumWidth(108)
-        self.views.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Preferred)
+        chips = self.views.chips.values()
+        self.views.setFixedWidth(sum(chip.sizeHint().width() for chip in chips) + GAP)
         top = Qt.AlignmentFlag.AlignTop
         head = QHBoxLayout()
         head.setContentsMargins(WIDE_MARGIN, 4, WIDE_MARGIN, 4)
         head.setSpacing(GAP)
-        head.addWidget(self.filters, 1)
+        head.addWidget(self.filters, 100)
         head.addWidget(self.narrow, 0, top)
-        head.addStretch(0)
+        head.addStretch(1)
         head.addWidget(self.views, 0, top)
         plate = QWidget()
         over = QGridLayout(plate)
@@ -126,6 +126,7 @@ class RackStage(QWidget):
         is_low = self.height() < _LOW or self.width() < _NARROW
         self.narrow.setVisible(is_low)
         self.filters.setVisible(not is_low or self.narrow.isChecked())
+        self._foot.setVisible(not is_low)
         self.pages.setVisible(not (is_low and self.narrow.isChecked()))
 
     def _want_kinds(self) -> None:

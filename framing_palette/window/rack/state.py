@@ -113,7 +113,7 @@ class RackState(QObject):
 
     def is_liked(self, row: int) -> bool:
         """Tell whether a sample is a favourite of the shop."""
-        return self.book.said_of(self.sample(row).code).marks.favourite
+        return self.sample(row).code in self.book.liked()
 
     def want(self, **changes: Any) -> None:
         """Look through other samples."""
@@ -148,8 +148,9 @@ class RackState(QObject):
         if wanted.only_there:
             passing &= points.is_there
         if wanted.only_liked:
-            liked = (self.is_liked(row) for row in range(len(points)))
-            passing &= np.fromiter(liked, dtype=np.bool_, count=len(points))
+            liked = np.zeros(len(points), dtype=np.bool_)
+            liked[[self._row_of[code] for code in self.book.liked() if code in self._row_of]] = True
+            passing &= liked
         for word in plain_words(wanted.words).split():
             has = (word in told for told in self._words)
             passing &= np.fromiter(has, dtype=np.bool_, count=len(points))
