@@ -22,7 +22,8 @@ from framing_palette.jobs.shipped_files import ShippedPicture
 from framing_palette.picture import Region
 
 DEMO_LAYERS: Final = (Kind.WRAPPED_FILLET, Kind.MAT, Kind.MOULDING)
-DEMO_UNIT: Final = "mm"
+DEMO_UNIT: Final = "in"
+DEMO_RULE: Final = 16  # the invented shop reads its rule to a sixteenth
 _OPENED: Final = datetime(2026, 1, 15, 10, 0, tzinfo=UTC)  # invented, so that papers stay the same
 
 
@@ -41,7 +42,8 @@ def demo_job(
     UnknownFactError
         When the catalogue leaves a measure empty that a design needs.
     """
-    art = Art(shipped.width, shipped.height, overlap=usual_overlap(DEMO_UNIT))
+    width, height = (side.rounded(DEMO_UNIT, DEMO_RULE) for side in (shipped.width, shipped.height))
+    art = Art(width, height, overlap=usual_overlap(DEMO_UNIT))
     names = ("First", "Second", "Third")
     options = tuple(
         Option(
@@ -57,11 +59,11 @@ def demo_job(
         client=Client("Invented client (demo)", note="Everything in this job is invented."),
         status=Status.AGREED if options else Status.OPEN,
         picture=picture,
-        art_size=(shipped.width, shipped.height),
+        art_size=(width, height),
         regions=tuple(regions),
         measurements=(
-            Measurement(shipped.width, shipped.height, "DE", _OPENED + timedelta(minutes=5)),
-            Measurement(shipped.width, shipped.height, "MO", _OPENED + timedelta(minutes=20)),
+            Measurement(width, height, "DE", _OPENED + timedelta(minutes=5)),
+            Measurement(width, height, "MO", _OPENED + timedelta(minutes=20)),
         ),
         options=options,
         chosen=0 if options else None,
