@@ -11,10 +11,11 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from framing_palette.arrays import Float32Array, Float64Array
+from framing_palette.catalogue import Sample
 from framing_palette.picture import Findings, PaletteColour, Picture
 from framing_palette.picture.places import Spot, spots
 from framing_palette.picture.resampling import shrunk
-from framing_palette.ranking.columns import SampleColumns
+from framing_palette.ranking.columns import SampleColumns, columns_of
 from framing_palette.ranking.echo import closeness
 from framing_palette.ranking.judging import judge
 from framing_palette.ranking.kinship import kinship
@@ -125,7 +126,17 @@ def strip_reader(
     )
 
 
-def read_strip(reader: StripReader, strip: Strip, columns: SampleColumns) -> StripReading:
+def strip_columns(sample: Sample) -> SampleColumns:
+    """Return a sample as the columns that readings need: its texture says nothing of a place."""
+    return columns_of([replace(sample, texture=None)])
+
+
+def read_strip(
+    reader: StripReader,
+    strip: Strip,
+    columns: SampleColumns,
+    repeats: tuple[RepeatedColour, ...] | None = None,
+) -> StripReading:
     """Return what a strip of a sample does where it lies.
 
     Parameters
@@ -135,9 +146,12 @@ def read_strip(reader: StripReader, strip: Strip, columns: SampleColumns) -> Str
     strip
         Where the sample lies.
     columns
-        The one sample, as columns.
+        The one sample, as :func:`strip_columns` gives it.
+    repeats
+        What :func:`repeated_colours` found before; they do not depend on where the strip lies.
     """
-    repeats = repeated_colours(reader, columns)
+    if repeats is None:
+        repeats = repeated_colours(reader, columns)
     touching = edge_colours(reader, strip)
     if not touching:
         return StripReading(None, float("nan"), repeats)

@@ -5,12 +5,13 @@ from framing_palette.catalogue import Kind, Sample, SampleColour
 from framing_palette.picture import ColourTrust, Picture
 from framing_palette.picture.looking import read_findings
 from framing_palette.picture.pictures import TrustGrade
-from framing_palette.ranking import SampleColumns, Verdict, columns_of
+from framing_palette.ranking import SampleColumns, Verdict, ranking
 from framing_palette.ranking.strip_reading import (
     StripReader,
     edge_colours,
     read_strip,
     repeated_colours,
+    strip_columns,
     strip_reader,
 )
 from framing_palette.ranking.strips import Strip
@@ -31,7 +32,7 @@ def reader() -> StripReader:
 
 
 def one(lab: tuple[float, float, float]) -> SampleColumns:
-    return columns_of([Sample("a", "A", Kind.MAT, (SampleColour(lab, 1.0),))])
+    return strip_columns(Sample("a", "A", Kind.MAT, (SampleColour(lab, 1.0),)))
 
 
 def strip(x_mm: float, y_mm: float, *, turn_deg: float = 0.0, bent: bool = False) -> Strip:
@@ -92,3 +93,22 @@ def test_a_repeated_colour_is_pointed_at_where_it_is(reader: StripReader) -> Non
 
 def test_a_colour_that_the_picture_does_not_have_repeats_nothing(reader: StripReader) -> None:
     assert repeated_colours(reader, one((60.0, -60.0, 60.0))) == ()
+
+
+def test_the_word_is_the_rankings_own_verdict_with_the_edge_in_the_place_of_the_rim(
+    reader: StripReader,
+) -> None:
+    lab = np.empty((300, 400, 3), dtype=np.float32)
+    lab[:150] = SKY
+    lab[150:] = SEA
+    lab[120:180, 160:240] = RED
+    trust = ColourTrust("assumed", TrustGrade.UNKNOWN, "Nothing tells.")
+    findings = read_findings(Picture(lab, 1.0, trust, 400, 300))
+    for lab_of_sample in (SKY, SEA, RED, (70.0, 60.0, 85.0), (95.0, 0.0, 3.0), (20.0, 0.0, 0.0)):
+        for place in (strip(80.0, 60.0), strip(80.0, 150.0), strip(200.0, 250.0, bent=True)):
+            sample = Sample("a", "A", Kind.MAT, (SampleColour(lab_of_sample, 1.0),))
+            touching = edge_colours(reader, place)
+            wanted = ranking(findings, [sample], touching=touching)[0]
+            found = read_strip(reader, place, strip_columns(sample))
+            assert found.verdict is wanted.verdict
+            assert found.delta_e == pytest.approx(wanted.measures.separation_delta_e)

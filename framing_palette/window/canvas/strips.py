@@ -2,13 +2,20 @@
 
 from dataclasses import replace
 from math import atan2, degrees
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPen
 
 from framing_palette.catalogue import Sample
-from framing_palette.ranking import SampleColumns, columns_of
-from framing_palette.ranking.strip_reading import StripReading, read_strip
+from framing_palette.ranking.strip_reading import (
+    RepeatedColour,
+    StripReader,
+    StripReading,
+    read_strip,
+    repeated_colours,
+    strip_columns,
+)
 from framing_palette.ranking.strips import Strip, is_on_strip, kept_on_art, moved, snapped_turn
 from framing_palette.window import sliding
 from framing_palette.window.canvas.layer import Layer
@@ -32,6 +39,9 @@ from framing_palette.window.canvas.tag import (
 from framing_palette.window.greys import color_of
 from framing_palette.window.session import Session
 from framing_palette.window.swatches import SwatchBook
+
+if TYPE_CHECKING:
+    from framing_palette.ranking import SampleColumns
 
 HANDLE_PX = 9.0
 _GRAB_PX = 20.0
@@ -58,8 +68,10 @@ class StripLayer(Layer):
         self._is_turning = False
         self._turn_grip = 0.0
         self._columns: dict[str, SampleColumns] = {}
+        self._repeats: dict[str, tuple[RepeatedColour, ...]] = {}
+        self._reader: StripReader | None = None
         self.reading: StripReading | None = None
-        session.catalogue_changed.connect(self._columns.clear)
+        session.catalogue_changed.connect(self._forget)
         for signal in (
             session.strips_changed,
             session.chosen_strip_changed,
@@ -219,13 +231,21 @@ class StripLayer(Layer):
             return True
         return sliding.answer_key(self._session, strip, key, shift=shift)
 
+    def _forget(self) -> None:
+        self._columns, self._repeats = {}, {}
+
     def _read(self, strip: Strip) -> StripReading | None:
         reader, sample = self._session.strip_reader, self._sample(strip)
         if reader is None or sample is None or not sample.colours:
             return None
+        if reader is not self._reader:
+            self._reader, self._repeats = reader, {}
         if strip.code not in self._columns:
-            self._columns[strip.code] = columns_of([sample])
-        return read_strip(reader, strip, self._columns[strip.code])
+            self._columns[strip.code] = strip_columns(sample)
+        columns = self._columns[strip.code]
+        if strip.code not in self._repeats:
+            self._repeats[strip.code] = repeated_colours(reader, columns)
+        return read_strip(reader, strip, columns, self._repeats[strip.code])
 
     def _sample(self, strip: Strip) -> Sample | None:
         if strip.code not in self._session.catalogue:
