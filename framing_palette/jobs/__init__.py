@@ -6,10 +6,12 @@ chosen. Plain frozen values flow in and out; files and databases are touched onl
 modules and ``store``. Only the two faces, ``cli`` and ``window``, import this folder.
 """
 
+from framing_palette.jobs.autosave import Autosave
 from framing_palette.jobs.demo import DEMO_LAYERS, demo_job
 from framing_palette.jobs.documents import job_from_text, job_text
 from framing_palette.jobs.health import HealthFinding, examine
 from framing_palette.jobs.job_files import PackedJob, read_job_file, write_job_file
+from framing_palette.jobs.job_lines import ClientLine, JobLine, StoredJob, Wanted
 from framing_palette.jobs.jobs import (
     Client,
     Event,
@@ -19,25 +21,33 @@ from framing_palette.jobs.jobs import (
     PictureFile,
     Status,
 )
+from framing_palette.jobs.merging import Merged, merged
 from framing_palette.jobs.output_files import picture_of_file, writable_folder
 from framing_palette.jobs.shipped_files import ShippedPicture, shipped_folder, shipped_picture
 
 __all__ = [
     "DEMO_LAYERS",
+    "Autosave",
     "Client",
+    "ClientLine",
     "Event",
     "HealthFinding",
     "Job",
+    "JobLine",
     "Measurement",
+    "Merged",
     "Option",
     "PackedJob",
     "PictureFile",
     "ShippedPicture",
     "Status",
+    "StoredJob",
+    "Wanted",
     "demo_job",
     "examine",
     "job_from_text",
     "job_text",
+    "merged",
     "picture_of_file",
     "read_job_file",
     "shipped_folder",

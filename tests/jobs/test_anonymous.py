@@ -3,7 +3,7 @@
 import re
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from framing_palette.jobs.anonymous import without_names
@@ -39,6 +39,7 @@ def test_a_folder_goes_whole_and_its_words_stay_elsewhere() -> None:
 NAMES = st.lists(st.from_regex(r"[A-Z][a-zé]{2,8}( [A-Z][a-z]{2,8})?", fullmatch=True), max_size=3)
 
 
+@settings(deadline=None)
 @given(st.text(max_size=80), NAMES, st.text(max_size=80))
 def test_no_word_of_any_name_is_left(before: str, names: list[str], after: str) -> None:
     found = without_names(f"{before} {' '.join(names)} {after}", names)

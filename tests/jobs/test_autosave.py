@@ -1,6 +1,6 @@
 """Autosave: many changes make one save, none waits longer than a second, and none is dropped."""
 
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from framing_palette.jobs.autosave import MOST_S, REST_S, RETRY_S, Autosave
@@ -90,6 +90,7 @@ def test_giving_up_hands_back_what_is_not_saved() -> None:
     assert autosave.give_up() is None
 
 
+@settings(deadline=None)
 @given(
     gaps=st.lists(st.floats(0, 2), min_size=1, max_size=60),
     fails=st.lists(st.booleans(), max_size=12),

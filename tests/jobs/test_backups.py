@@ -4,7 +4,7 @@ from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from framing_palette.jobs.backups import backup_name, is_due, no_longer_needed, time_of_backup
@@ -19,6 +19,7 @@ TIMES = st.lists(
 )
 
 
+@settings(deadline=None)
 @given(TIMES)
 def test_the_newest_six_always_stay_and_each_of_the_last_days_keeps_one(
     times: list[datetime],
@@ -34,6 +35,7 @@ def test_the_newest_six_always_stay_and_each_of_the_last_days_keeps_one(
     assert len(kept) <= 6 + 14 + 8 + 24
 
 
+@settings(deadline=None)
 @given(TIMES)
 def test_pruning_what_is_pruned_lets_nothing_more_go(times: list[datetime]) -> None:
     kept = set(times) - no_longer_needed(times)
@@ -47,6 +49,7 @@ def test_backups_of_every_four_hours_for_two_years_become_about_forty() -> None:
     assert NOW - min(kept) > timedelta(days=680)
 
 
+@settings(deadline=None)
 @given(TIMES.filter(len), st.text(min_size=1, max_size=5))
 def test_the_name_of_a_backup_tells_when_it_was_taken(times: list[datetime], stem: str) -> None:
     name = Path("folder") / backup_name("jobs", times[0])

@@ -3,7 +3,7 @@
 from dataclasses import fields, replace
 from datetime import timedelta
 
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from framing_palette.jobs import Client, Event, Job, Status
@@ -38,6 +38,7 @@ def test_every_field_of_a_job_is_merged_or_always_theirs() -> None:
     }
 
 
+@settings(deadline=None)
 @given(JOBS, JOBS)
 def test_what_only_one_counter_changed_is_taken_as_it_is(base: Job, changed: Job) -> None:
     for mine, theirs in ((base, changed), (changed, base)):
@@ -47,6 +48,7 @@ def test_what_only_one_counter_changed_is_taken_as_it_is(base: Job, changed: Job
         assert set(found.job.history) >= set(changed.history)
 
 
+@settings(deadline=None)
 @given(JOBS, JOBS)
 def test_two_who_did_the_same_have_nothing_to_decide(base: Job, changed: Job) -> None:
     found = merged(base, changed, changed)
@@ -54,6 +56,7 @@ def test_two_who_did_the_same_have_nothing_to_decide(base: Job, changed: Job) ->
     assert set(found.job.kept) == set(changed.kept)
 
 
+@settings(deadline=None)
 @given(JOBS, JOBS, JOBS)
 def test_nothing_that_either_did_is_lost_without_a_word(base: Job, mine: Job, theirs: Job) -> None:
     found = merged(base, mine, theirs)

@@ -347,3 +347,14 @@ def test_any_name_that_can_be_typed_is_saved_and_found(
     assert [line.number for line in store.lines()] == ["1"]
     if as_text.strip() and "\0" not in as_text:
         assert numbers(store, client=as_text) == ["1"]
+
+
+def test_a_database_that_holds_what_cannot_be_listed_says_what_to_do(tmp_path: Path) -> None:
+    with JobStore(tmp_path / "j.sqlite") as store:
+        store.save(job("1"))
+        with closing(sqlite3.connect(tmp_path / "j.sqlite")) as connection, connection:
+            connection.execute("UPDATE jobs SET status = 'lost', version = 'x'")
+        with pytest.raises(JobStoreError, match="in a line of its list: restore a backup"):
+            store.lines()
+        with pytest.raises(JobStoreError, match="in job 1: restore a backup"):
+            store.open("1")
