@@ -45,7 +45,7 @@ class RackShelf(QWidget):
         titles = (
             (NEAR, self.tr("Near")),
             (GAPS, self.tr("Gaps")),
-            (BRING, self.tr("Bring in")),
+            (BRING, self.tr("Import")),
             (MEASURE, self.tr("Swatch")),
             (HIDDEN, self.tr("Hidden")),
         )
@@ -92,6 +92,7 @@ class NearPage(QWidget):
         self.model = RackRows(state, self)
         self.view = rows_view(self.model, swatches, self.tr("Samples near it, nearest first"))
         self.marks = Marks(state)
+        self.foot = QWidget()
         self.keep = push_button(self.tr("Keep"), told=self.tr("Keep the sample on the rail"))
         self.compare = push_button(self.tr("Side by side"))
         self._lay_out()
@@ -125,7 +126,8 @@ class NearPage(QWidget):
             self.patch.show_lab(None)
         elif state.look is not None:
             rows = tuple(Row(row, delta_e) for row, delta_e in state.near)
-            self.title.setText(state.look.name)
+            name = state.look.name
+            self.title.setText(f"{name[:1].upper()}{name[1:]}")
             lightness, a, b = state.look.lab
             self.told.setText(f"L* {lightness:.0f}   a* {a:.0f}   b* {b:.0f}")
             self.patch.show_lab(state.look.lab)
@@ -158,14 +160,19 @@ class NearPage(QWidget):
         row.addWidget(self.keep)
         row.addWidget(self.compare)
         row.addStretch(1)
+        foot = QVBoxLayout(self.foot)
+        foot.setContentsMargins(0, 0, 0, 0)
+        foot.setSpacing(0)
+        foot.addWidget(rule())
+        foot.addWidget(self.marks)
+        foot.addLayout(row)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
         column.addLayout(head)
-        column.addWidget(self.view, 1)
-        column.addWidget(rule())
-        column.addWidget(self.marks)
-        column.addLayout(row)
+        column.addWidget(self.view, 1000)
+        column.addStretch(1)
+        column.addWidget(self.foot)
 
     def _choose(self, index: QModelIndex) -> None:
         self._state.session.assign("chosen_code", self.model.sample_at(index).code)
@@ -194,6 +201,8 @@ class NearPage(QWidget):
 
     def _let(self) -> None:
         self.marks.show_sample(self.code_in_hand())
+        self.view.setVisible(self.model.rowCount() > 0)
+        self.foot.setVisible(bool(self.code_in_hand() or self._state.marked))
         self.keep.setEnabled(bool(self.code_in_hand()))
         self.compare.setEnabled(bool(self._state.marked))
 

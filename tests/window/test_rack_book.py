@@ -1,0 +1,208 @@
+"""What a shop says of its rack: marks, imports and swatches, each undone to the same state."""
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import numpy as np
+import pytest
+from PIL import Image
+from pytestqt.qtbot import QtBot
+
+from framing_palette.catalogue import Catalogue
+from framing_palette.units import Length
+from framing_palette.window.rack.door import RackDoor
+from framing_palette.window.shell import Shell
+
+
+def rest(shell: Shell, qtbot: QtBot) -> None:
+    qtbot.waitUntil(lambda: not shell.runner.is_busy(), timeout=30_000)
+
+
+@pytest.fixture
+def at_rack(open_shell: Shell, qtbot: QtBot, tmp_path: Path) -> Iterator[Shell]:
+    open_shell.rack_book.folder = tmp_path / "racks"
+    open_shell.show()
+    open_shell.toggle_rack()
+    rest(open_shell, qtbot)
+    yield open_shell
+    rest(open_shell, qtbot)
+
+
+@pytest.fixture
+def rack(at_rack: Shell) -> RackDoor:
+    assert at_rack.rack is not None
+    return at_rack.rack
+
+
+def look_at(rack: RackDoor, code: str) -> None:
+    rack.state.look_at_row(rack.state.row_of(code))
+
+
+def undo(shell: Shell, qtbot: QtBot) -> None:
+    shell.session.undo_stack.undo()
+    rest(shell, qtbot)
+
+
+def test_a_sample_is_marked_out_of_stock_and_the_mark_is_undone_by_name(
+    rack: RackDoor, at_rack: Shell, qtbot: QtBot
+) -> None:
+    before = at_rack.session.catalogue
+    look_at(rack, "brick-red")
+    rack.shelf.near.marks.out.click()
+    rest(at_rack, qtbot)
+    assert at_rack.session.catalogue["brick-red"].in_stock is False
+    assert at_rack.session.undo_stack.undoText() == "Out of stock: Brick red"
+    assert not rack.state.points.is_there[rack.state.row_of("brick-red")]
+    index = rack.shelf.near.model.index(0)
+    assert "out of stock" in rack.shelf.near.model.data(index)
+    undo(at_rack, qtbot)
+    assert at_rack.session.catalogue == before
+    at_rack.session.undo_stack.redo()
+    rest(at_rack, qtbot)
+    assert at_rack.session.catalogue["brick-red"].in_stock is False
+
+
+def test_favourites_are_found_again(rack: RackDoor, at_rack: Shell, qtbot: QtBot) -> None:
+    look_at(rack, "deep-sea")
+    rack.shelf.near.marks.liked.click()
+    rest(at_rack, qtbot)
+    rack.stage.liked.click()
+    shown = np.flatnonzero(rack.state.passing)
+    assert [rack.state.sample(int(row)).code for row in shown] == ["deep-sea"]
+    assert rack.shelf.near.marks.liked.isChecked()
+    undo(at_rack, qtbot)
+    assert not rack.state.passing.any()
+
+
+def test_a_hidden_sample_is_in_no_list_until_it_is_shown_again(
+    rack: RackDoor, at_rack: Shell, qtbot: QtBot
+) -> None:
+    look_at(rack, "acid-lime")
+    rack.shelf.near.marks.away.click()
+    rest(at_rack, qtbot)
+    assert "acid-lime" not in at_rack.session.catalogue
+    assert rack.state.row_of("acid-lime") == -1
+    (hidden,) = at_rack.rack_book.hidden()
+    rack.shelf.hidden.show_again(hidden)
+    rest(at_rack, qtbot)
+    assert "acid-lime" in at_rack.session.catalogue
+    assert at_rack.rack_book.hidden() == ()
+
+
+def test_quick_changes_are_all_written_in_their_order(
+    rack: RackDoor, at_rack: Shell, qtbot: QtBot
+) -> None:
+    for code in ("brick-red", "deep-sea", "pale-sky"):
+        rack.shelf.near.marks.show_sample(code)
+        rack.shelf.near.marks.out.click()
+    rest(at_rack, qtbot)
+    gone = {one.code for one in at_rack.session.catalogue.samples if one.in_stock is False}
+    assert gone == {"brick-red", "deep-sea", "pale-sky"}
+    for _ in range(3):
+        at_rack.session.undo_stack.undo()
+    rest(at_rack, qtbot)
+    assert all(one.in_stock is None for one in at_rack.session.catalogue.samples)
+
+
+def test_what_was_said_holds_when_the_same_catalogue_is_opened_again(
+    rack: RackDoor, at_rack: Shell, qtbot: QtBot
+) -> None:
+    given = at_rack.session.catalogue
+    look_at(rack, "brick-red")
+    rack.shelf.near.marks.out.click()
+    rest(at_rack, qtbot)
+    at_rack.session.assign("catalogue", Catalogue(given.samples, name=given.name))
+    rest(at_rack, qtbot)
+    assert at_rack.session.catalogue["brick-red"].in_stock is False
+
+
+def test_a_spreadsheet_is_previewed_brought_in_and_taken_out_again(
+    rack: RackDoor, at_rack: Shell, qtbot: QtBot, tmp_path: Path
+) -> None:
+    table = tmp_path / "more.csv"
+    table.write_text("sku,name,l,a,b\nfern,Fern,45,-20,20\n", encoding="utf-8")
+    before, sheet = at_rack.session.catalogue, rack.shelf.bring
+    sheet.look_at(table)
+    rest(at_rack, qtbot)
+    assert sheet.sum.text() == "1 new, 0 changed, 0 as they are."
+    assert "fern: new" in sheet.lines.text()
+    assert at_rack.session.catalogue is before
+    sheet.take.click()
+    rest(at_rack, qtbot)
+    assert at_rack.session.catalogue["fern"].name == "Fern"
+    assert at_rack.session.undo_stack.undoText() == "Bring in more.csv"
+    undo(at_rack, qtbot)
+    assert at_rack.session.catalogue == before
+    at_rack.session.undo_stack.redo()
+    rest(at_rack, qtbot)
+    assert "fern" in at_rack.session.catalogue
+
+
+def test_a_file_that_cannot_be_read_is_named_where_it_was_chosen(
+    rack: RackDoor, at_rack: Shell, qtbot: QtBot, tmp_path: Path
+) -> None:
+    bad = tmp_path / "bad.txt"
+    bad.write_text("", encoding="utf-8")
+    rack.shelf.bring.look_at(bad)
+    rest(at_rack, qtbot)
+    assert "bad.txt is empty" in rack.shelf.bring.sum.text()
+    assert rack.shelf.bring.take.isHidden()
+
+
+def test_a_swatch_is_measured_and_put_on_the_rack(
+    rack: RackDoor, at_rack: Shell, qtbot: QtBot, tmp_path: Path
+) -> None:
+    photograph = tmp_path / "terra.png"
+    Image.fromarray(np.full((80, 100, 3), (150, 90, 70), dtype=np.uint8)).save(photograph)
+    before, sheet = at_rack.session.catalogue, rack.shelf.measure
+    sheet.width_field.taken.emit(Length.mm_of(50))
+    sheet.measure(photograph)
+    rest(at_rack, qtbot)
+    assert sheet.code.text() == "terra"
+    assert sheet.put.text() == "Put it on the rack"
+    assert "a guess" in sheet.told.text()
+    sheet.name.setText("Terra")
+    sheet.put.click()
+    rest(at_rack, qtbot)
+    added = at_rack.session.catalogue["terra"]
+    assert added.name == "Terra"
+    assert added.texture is not None
+    sheet.code.setText("brick-red")
+    assert sheet.put.text() == "Give it these colours"
+    undo(at_rack, qtbot)
+    assert at_rack.session.catalogue == before
+
+
+def test_a_code_that_is_none_is_refused_beside_its_field(
+    rack: RackDoor, at_rack: Shell, qtbot: QtBot, tmp_path: Path
+) -> None:
+    photograph = tmp_path / "terra.png"
+    Image.fromarray(np.full((80, 100, 3), (150, 90, 70), dtype=np.uint8)).save(photograph)
+    sheet = rack.shelf.measure
+    sheet.measure(photograph)
+    rest(at_rack, qtbot)
+    sheet.code.setText("../terra")
+    sheet.put.click()
+    assert "path" in sheet.fault.text()
+    assert at_rack.session.undo_stack.count() == 0
+
+
+def test_a_change_of_another_counter_is_said_and_not_overwritten(
+    rack: RackDoor, at_rack: Shell, qtbot: QtBot
+) -> None:
+    from framing_palette.catalogue.shop_edits import Marks
+    from framing_palette.catalogue.shop_rack_files import Said, say
+
+    book = at_rack.rack_book
+    say(
+        book.place,
+        at_rack.session.catalogue,
+        "brick-red",
+        Said(),
+        Said(marks=Marks(favourite=True)),
+    )
+    look_at(rack, "brick-red")
+    rack.shelf.near.marks.out.click()
+    rest(at_rack, qtbot)
+    assert "brick-red" in at_rack.session.notice
+    assert at_rack.session.catalogue["brick-red"].in_stock is None
