@@ -44,8 +44,8 @@ class Limits:
         L* from which a quiet colour is taken for a white.
     """
 
-    blend_delta_e: float = 5.0
-    clash: float = 0.5
+    blend_delta_e: float = 6.5
+    clash: float = 0.35
     echo_width: float = 7.5
     echo_darker: float = 0.18
     echo_quieter: float = 0.18

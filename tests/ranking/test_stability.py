@@ -4,8 +4,9 @@ from dataclasses import replace
 
 import pytest
 
+from framing_palette.colour import delta_e_2000
 from framing_palette.picture import ColourTrust, TrustGrade
-from framing_palette.ranking import rank, ranking, verdict_stability, with_stability
+from framing_palette.ranking import HOUSE_RULE, rank, ranking, verdict_stability, with_stability
 from framing_palette.ranking.stability import picture_delta_e
 from tests.ranking.by_hand import BOAT, SEA, findings, lch, sample
 
@@ -20,7 +21,9 @@ def _reading(trust):
 
 def test_a_plain_case_is_stable_and_a_borderline_case_is_not():
     rim = SEA[0][0]
-    edge = (rim[0] + 5.1, rim[1], rim[2])  # just where blending ends
+    edge = (rim[0], rim[1], rim[2])
+    while delta_e_2000(edge, rim) < HOUSE_RULE.limits.blend_delta_e:  # just where blending ends
+        edge = (edge[0] + 0.01, edge[1], edge[2])
     reading = findings([(rim, 1.0)], trust=EXACT)
     ranked = rank(reading, [sample("far", lch(20, 5, 240)), sample("edge", edge)])
     stable = {line.sample.code: line.stability for line in ranked}

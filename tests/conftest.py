@@ -1,0 +1,6 @@
+"""What all tests share: no property test fails because the machine was busy."""
+
+from hypothesis import settings
+
+settings.register_profile("house", deadline=None)
+settings.load_profile("house")
