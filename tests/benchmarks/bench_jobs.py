@@ -2,7 +2,14 @@
 
 Each time stands beside a named reference in the same run: reading the same rows or writing the
 same bytes durably without the program. Targets, by the clock of an idle machine: list and search
-under 100 ms, open under 300 ms without the photograph, save under 50 ms.
+under 100 ms, open under 300 ms without the photograph, save under 50 ms; 500 jobs in one process
+without the memory growing by more than 5 % after the first 50.
+
+Measured on 2 cores shared with other work (load 8 to 11), 10,000 jobs of three designs each, 99 MB:
+all of them listed in 58 ms by the clock (37 ms of the processor), a screenful of 200 in 1 ms;
+searched by words, client, status, date or sample in 1 to 9 ms; opened in 2 ms; saved in 3 to 8 ms;
+started in 0.4 s, nearly all of it the check of the file; backed up in 0.9 s. Two counters on one
+PostgreSQL server: 10,000 saves in 301 s, 4,261 of them met another's and were merged, none lost.
 """
 
 import os
@@ -255,3 +262,48 @@ def test_merging_is_nothing_beside_saving():
     text_ms, _ = ms(lambda: job_text(base))
     assert (found.job.note, found.job.title) == ("x", "y")
     print(f"merge {time_ms:.3f} ms, {time_ms / text_ms:.2f} of writing the document")
+
+
+_SOAK = """
+import sys
+from dataclasses import replace
+from pathlib import Path
+from framing_palette.jobs import read_job_file, write_job_file
+from framing_palette.jobs.store import JobStore
+
+source, folder = map(Path, sys.argv[1:])
+
+def resident_kb():
+    lines = Path("/proc/self/status").read_text().splitlines()
+    return int(next(line for line in lines if line.startswith("VmRSS")).split()[1])
+
+with JobStore(folder / "jobs.sqlite") as store:
+    for number in range(500):
+        packed = read_job_file(source)
+        job = replace(packed.job, number=str(number))
+        version = store.save(job, picture=packed.picture)
+        for change in range(4):
+            version = store.save(replace(job, note=f"{change}"), version=version)
+        found = store.packed(store.open(str(number)).job)
+        write_job_file(folder / "sent.framejob", found)
+        store.lines(limit=200)
+        if number in (49, 499):
+            print(resident_kb())
+"""
+
+
+@pytest.mark.skipif(not Path("/proc/self/status").exists(), reason="reads its memory from /proc")
+def test_five_hundred_jobs_in_one_process_leave_the_memory_as_it_was(tmp_path):
+    source = ROOT / "tests" / "files" / "job_1" / "demo.framejob"
+    done = subprocess.run(
+        [sys.executable, "-c", _SOAK, str(source), str(tmp_path)],
+        cwd=ROOT,
+        capture_output=True,
+        text=True,
+        check=True,
+    )
+    early, late = map(int, done.stdout.split())
+    print(
+        f"\nresident after 50 jobs {early / 1024:.0f} MB, after 500 {late / early - 1:+.1%} (target 5 %)"
+    )
+    assert late < 1.05 * early
