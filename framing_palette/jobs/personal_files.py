@@ -11,6 +11,7 @@ from framing_palette.jobs.backup_files import backups_of, files_aside
 from framing_palette.jobs.database_files import BUSY_SECONDS
 from framing_palette.jobs.job_files import ENDING, PackedJob, write_job_file
 from framing_palette.jobs.job_lines import key_of_client
+from framing_palette.jobs.keeping_files import let_go
 from framing_palette.jobs.store import JobStore
 
 
@@ -63,11 +64,16 @@ def export_client(store: JobStore, name: str, folder: Path) -> Exported:
     return Exported(tuple(paths), tuple(lost))
 
 
-def erase_client(store: JobStore, name: str) -> Erased:
+def erase_client(store: JobStore, name: str, *, unsent_folder: Path | None = None) -> Erased:
     """Erase every job of one client, here and in the backups, for ever.
 
     In a file, what is erased is overwritten. A server keeps it until it next cleans up, and in
-    backups of its own; both are its keeper's to see to.
+    backups of its own; both are its keeper's to see to, as are files that were saved elsewhere.
+
+    Parameters
+    ----------
+    unsent_folder
+        Where jobs wait that could not be saved; this computer's own folder when None.
 
     Raises
     ------
@@ -75,6 +81,8 @@ def erase_client(store: JobStore, name: str) -> Erased:
         When the database cannot be written; then nothing is erased.
     """
     numbers, photographs = store.erase_jobs_of(name)
+    for number in numbers:
+        let_go(number, unsent_folder)
     if store.path is None:
         return Erased(numbers, photographs, ())
     left = [backup for backup in backups_of(store.path) if not _erased_in(backup, name)]

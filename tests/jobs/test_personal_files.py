@@ -6,9 +6,10 @@ from pathlib import Path
 
 import pytest
 
-from framing_palette.jobs import PictureFile, read_job_file
+from framing_palette.jobs import PackedJob, PictureFile, read_job_file
 from framing_palette.jobs.backup_files import take_backup
 from framing_palette.jobs.job_files import digest
+from framing_palette.jobs.keeping_files import keep_unsent, unsent
 from framing_palette.jobs.personal_files import erase_client, export_client
 from framing_palette.jobs.restoring_files import restore
 from framing_palette.jobs.store import JobStore
@@ -63,6 +64,14 @@ def test_erasing_a_client_leaves_the_others_alone(store: JobStore) -> None:
     assert store.packed(store.open("8").job).picture == SHARED
     assert numbers(store, sample="anything") == []
     assert erase_client(store, "Nobody").numbers == ()
+
+
+def test_a_job_that_waits_to_be_saved_is_erased_too(store: JobStore, tmp_path: Path) -> None:
+    filled(store)
+    folder = tmp_path / "unsent"
+    kept = [keep_unsent(PackedJob(store.open(number).job), folder) for number in ("J-7", "8")]
+    erase_client(store, "Ada Example", unsent_folder=folder)
+    assert unsent(folder) == (kept[1],)
 
 
 def test_an_erased_client_is_in_no_byte_of_the_database_or_its_backups(tmp_path: Path) -> None:
