@@ -22,7 +22,6 @@ from framing_palette.picture.masks import RIM_DEPTH, region_mask, rim_mask
 from framing_palette.picture.palettes import palette
 from framing_palette.picture.pictures import Picture
 from framing_palette.picture.regions import Part, Region, Role
-from framing_palette.picture.resampling import resized
 from framing_palette.picture.seeing import as_seen
 from framing_palette.picture.texture import measure_texture
 
@@ -204,9 +203,19 @@ def _cut_out(picture: Picture, mask: BoolArray) -> tuple[Float32Array, float | N
 
 
 def _mean_strength(strength: Float32Array, mask: BoolArray) -> float:
-    rows, columns = strength.shape
-    cover = resized(mask.astype(np.float32), rows, columns)
-    return float(np.average(strength, weights=cover))
+    """Return the mean over a mask, read at the middle of each place of the smaller map."""
+    row, column = (
+        (np.arange(small) + 0.5) * full / small
+        for small, full in zip(strength.shape, mask.shape, strict=True)
+    )
+    inside = mask[np.ix_(row.astype(np.intp), column.astype(np.intp))]
+    if inside.any():
+        return float(strength[inside].mean(dtype=np.float64))
+    row, column = (
+        (where + 0.5) * small / full
+        for where, small, full in zip(np.nonzero(mask), strength.shape, mask.shape, strict=True)
+    )
+    return float(strength[row.astype(np.intp), column.astype(np.intp)].mean(dtype=np.float64))
 
 
 def _focus_strength(found: tuple[RegionFinding, ...]) -> float:

@@ -1,7 +1,19 @@
 """How fast and how truly a picture is read, against scikit-learn, Pillow and scikit-image.
 
 No 24-megapixel photograph ships with any package, so real ones are enlarged and given grain.
-MEASURED
+Measured on 2 cores shared with much other work (load 7 to 12), so that ratios hold better than
+seconds:
+
+- eight colours of 24 megapixels: 73 and 122 times as fast as scikit-learn's KMeans on every pixel
+  (1.2 and 0.9 s; 0.25 to 0.45 s at load 3), mean ΔE00 0.07 and 0.09, largest 0.26 and 0.29 to
+  where KMeans settles from our centres. From its own cold start KMeans settles in the same place
+  for one picture and in a worse one for the other. Pillow's quantisers miss by 7 to 18 ΔE00;
+- a region covering half of the working picture, read again: 21 ms, and 12 ms for a tenth of it;
+- a 24-megapixel JPEG read and all findings made: 268 MB at most; 101 megapixels: 270 MB;
+- accents: 250 of 250 planted ones found with 5 false ones in 100 pictures (two of them in one
+  picture, where large shapes overlap by chance); at most 5 on plain photographs;
+- textures, all grey, light and noise varied: 96 % of patches find their own surface left one out,
+  95 % when it is there at another scale only; 0.6 s a megapixel, 2.7 passes of local patterns.
 """
 
 import subprocess

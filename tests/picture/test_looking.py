@@ -126,6 +126,18 @@ def test_a_picture_of_pure_noise_and_one_of_sixteen_pixels_can_be_read():
     assert read_findings(picture_of(noise[:1, :1])).rim.share == 1.0
 
 
+def test_the_strength_of_a_region_too_small_for_the_attention_map_is_that_of_its_place():
+    pixels = np.full((900, 1200, 3), 120, np.uint8)
+    pixels[:, 600:] = (200, 40, 40)
+    survey = survey_picture(picture_of(pixels))
+    for x, side in ((0.3, slice(0, 190)), (0.8, slice(210, 400))):
+        speck = Region("speck", Role.FOCUS, (Part(rectangle(x, 0.5, x + 0.0005, 0.5005)),))
+        wanted = survey.strength[:, side].mean()
+        assert read_region(survey, speck, with_texture=False).strength == pytest.approx(
+            wanted, abs=0.1
+        )
+
+
 def test_the_rim_is_as_deep_as_asked():
     picture = two_halves()
     assert read_findings(picture).rim.share == pytest.approx(1 - 70 * 110 / 9600)
