@@ -40,7 +40,7 @@ class MeasuringCard(QWidget):
         self._clock = clock
         self._unit: LengthUnit = "in"
         self._is_open = False
-        self.title = words(size="heading")
+        self.title = words(size="heading", wrap=True)
         self.told = words(quiet=True, wrap=True)
         self.edits = {name: QLineEdit() for name in _FIELDS}
         self.initials = QLineEdit()
@@ -49,7 +49,7 @@ class MeasuringCard(QWidget):
         self.finish = push_button(self.tr("Done: turn it away"), rank="first")
         self._form = QWidget()
         self._diagonal_rows: list[QWidget] = []
-        self._read = words(size="display")
+        self._read = words(size="display", wrap=True)
         self._lay_out()
         self.finish.clicked.connect(self._finish)
         self.diagonals.toggled.connect(self._show_diagonals)

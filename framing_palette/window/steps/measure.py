@@ -4,7 +4,8 @@ from collections.abc import Callable
 from datetime import datetime
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QVBoxLayout, QWidget
 
 from framing_palette.design import Reading
 from framing_palette.errors import FramingPaletteError
@@ -12,6 +13,7 @@ from framing_palette.jobs import Job
 from framing_palette.jobs.measured import agreed_size, with_reading, without_readings
 from framing_palette.window.bench import Bench
 from framing_palette.window.controls import push_button, words
+from framing_palette.window.forms import scrolled
 from framing_palette.window.job_files import now
 from framing_palette.window.measuring_cards import MeasuringCard, Shown
 from framing_palette.window.session import Session
@@ -20,6 +22,7 @@ from framing_palette.window.steps.step import Counter, Standing, Step
 from framing_palette.window.tokens import GAP, MARGIN, SECTION
 
 _WIDEST = 1080
+_SIDE_BY_SIDE_FROM = 720
 
 
 class MeasureStep(Step):
@@ -95,7 +98,7 @@ class MeasureStage(QWidget):
         column = QVBoxLayout(inside)
         column.setContentsMargins(SECTION, SECTION, SECTION, SECTION)
         column.setSpacing(MARGIN)
-        column.addWidget(words(self.tr("Measure twice, cut once"), size="heading"))
+        column.addWidget(words(self.tr("Measure twice, cut once"), size="heading", wrap=True))
         column.addWidget(
             words(
                 self.tr(
@@ -107,11 +110,11 @@ class MeasureStage(QWidget):
             )
         )
         column.addSpacing(GAP)
-        row = QHBoxLayout()
-        row.setSpacing(SECTION)
+        self._row = QBoxLayout(QBoxLayout.Direction.LeftToRight)
+        self._row.setSpacing(SECTION)
         for card in self.cards:
-            row.addWidget(card, 1)
-        column.addLayout(row)
+            self._row.addWidget(card, 1)
+        column.addLayout(self._row)
         column.addSpacing(GAP)
         column.addWidget(self.verdict)
         column.addWidget(self.told)
@@ -119,7 +122,14 @@ class MeasureStage(QWidget):
         column.addStretch(1)
         around = QHBoxLayout(self)
         around.setContentsMargins(0, 0, 0, 0)
-        around.addWidget(inside, 1)
+        around.addWidget(scrolled(inside), 1)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Stand the cards one above the other where there is no room side by side."""
+        super().resizeEvent(event)
+        is_wide = self.width() >= _SIDE_BY_SIDE_FROM
+        way = QBoxLayout.Direction.LeftToRight if is_wide else QBoxLayout.Direction.TopToBottom
+        self._row.setDirection(way)
 
     def _take(self, card: MeasuringCard, reading: Reading) -> None:
         job, preferences = self._session.desk.job, self._session.preferences
