@@ -19,6 +19,7 @@ KEYS: tuple[tuple[str, tuple[tuple[str, str], ...]], ...] = (
             ("Ctrl+S", "save the job"),
             ("/", "search the samples"),
             ("1 … 4", "lay round what rests on the rail"),
+            ("F6", "the rack, and back"),
             ("F8, F9", "put rail or shelf away, or bring it back"),
             ("F11", "the client's view"),
             ("F1", "this sheet"),
@@ -63,6 +64,17 @@ KEYS: tuple[tuple[str, tuple[tuple[str, str], ...]], ...] = (
             ("Enter, Esc", "close a polygon, drop it"),
             ("Arrows", "push the chosen region"),
             ("Delete", "delete it"),
+        ),
+    ),
+    (
+        "The rack",
+        (
+            ("Arrows", "the nearest sample in a direction"),
+            ("N, P", "the next colour of the picture, the one before"),
+            ("L, Space", "a lasso, or one sample, to lay side by side"),
+            ("+, -, 0", "closer, farther, all that is wanted"),
+            ("Page up, down", "another slice of lightness, on the lightness bar"),
+            ("Esc", "let go of what is looked near"),
         ),
     ),
 )

@@ -224,6 +224,7 @@ class Shell(QWidget):
         if self.session.job_path is not None and not self.session.undo_stack.isClean():
             self.saving.save()
         self.runner.close(finish=("saving",))
+        self.rack_book.finish()
         super().closeEvent(event)
 
     def _tour_parts(self) -> dict[str, QWidget]:

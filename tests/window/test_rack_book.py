@@ -206,3 +206,44 @@ def test_a_change_of_another_counter_is_said_and_not_overwritten(
     rest(at_rack, qtbot)
     assert "brick-red" in at_rack.session.notice
     assert at_rack.session.catalogue["brick-red"].in_stock is None
+
+
+def test_a_change_that_failed_does_nothing_when_it_is_undone(
+    rack: RackDoor, at_rack: Shell, qtbot: QtBot
+) -> None:
+    from framing_palette.catalogue.shop_edits import Marks
+    from framing_palette.catalogue.shop_rack_files import Said, open_shop_rack, say
+
+    book, base = at_rack.rack_book, at_rack.session.catalogue
+    liked = Said(marks=Marks(favourite=True))
+    say(book.place, base, "brick-red", Said(), liked)
+    look_at(rack, "brick-red")
+    rack.shelf.near.marks.out.click()
+    rest(at_rack, qtbot)
+    undo(at_rack, qtbot)
+    assert open_shop_rack(book.place, base).of("brick-red") == liked
+    assert at_rack.session.undo_stack.count() == 0
+
+
+def test_closing_at_once_loses_no_change(rack: RackDoor, at_rack: Shell, qtbot: QtBot) -> None:
+    from framing_palette.catalogue.shop_rack_files import open_shop_rack
+
+    base, place = at_rack.session.catalogue, at_rack.rack_book.place
+    for code in ("brick-red", "deep-sea", "pale-sky"):
+        rack.shelf.near.marks.show_sample(code)
+        rack.shelf.near.marks.liked.click()
+    at_rack.close()
+    assert open_shop_rack(place, base).liked == {"brick-red", "deep-sea", "pale-sky"}
+
+
+def test_a_change_of_a_rack_that_was_left_never_brings_it_back(
+    rack: RackDoor, at_rack: Shell, qtbot: QtBot
+) -> None:
+    look_at(rack, "brick-red")
+    rack.shelf.near.marks.out.click()
+    rest(at_rack, qtbot)
+    other = Catalogue(at_rack.session.catalogue.samples[:2], name="Another invented rack")
+    at_rack.session.assign("catalogue", other)
+    rest(at_rack, qtbot)
+    undo(at_rack, qtbot)
+    assert at_rack.session.catalogue is other

@@ -6,6 +6,7 @@ session's catalogue. When a change fails, it is said in the notice and the rack 
 
 from collections import deque
 from collections.abc import Callable
+from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -13,6 +14,7 @@ from PySide6.QtCore import QObject, Signal
 from PySide6.QtGui import QUndoCommand
 
 from framing_palette.catalogue import Catalogue, Kind, Sample
+from framing_palette.errors import FramingPaletteError
 from framing_palette.window.errands import Errands
 from framing_palette.window.session import Session
 
@@ -26,20 +28,40 @@ Work = Callable[[], "ShopRack"]
 
 
 class ChangeRack(QUndoCommand):
-    """One change of the rack; both ways are queued by the book."""
+    """One change of the rack; both ways are queued by the book.
 
-    def __init__(self, words: str, *, forth: Callable[[], None], back: Callable[[], None]) -> None:
+    A change that failed is obsolete: neither way does anything any more.
+    """
+
+    def __init__(
+        self,
+        words: str,
+        *,
+        forth: Callable[["ChangeRack"], None],
+        back: Callable[["ChangeRack"], None],
+    ) -> None:
         super().__init__(words)
         self._forth = forth
         self._back = back
 
     def redo(self) -> None:
         """Do it."""
-        self._forth()
+        if not self.isObsolete():
+            self._forth(self)
 
     def undo(self) -> None:
         """Take it back."""
-        self._back()
+        if not self.isObsolete():
+            self._back(self)
+
+
+@dataclass(frozen=True, slots=True)
+class _Due:
+    """Work that waits, the catalogue that it was made for, and the change that asked for it."""
+
+    work: Work
+    base: Catalogue
+    change: ChangeRack | None = None
 
 
 class RackBook(QObject):
@@ -54,7 +76,7 @@ class RackBook(QObject):
         self.folder = folder
         self._base = Catalogue(samples=())
         self.rack: ShopRack | None = None
-        self._queue: deque[Work] = deque()
+        self._queue: deque[_Due] = deque()
         self._is_ours = False
         session.catalogue_changed.connect(self._follow)
         self._follow()
@@ -86,8 +108,8 @@ class RackBook(QObject):
         if now != before:
             self._push(
                 words,
-                lambda: self._write(code, before, now),
-                lambda: self._write(code, now, before),
+                lambda change: self._write(code, before, now, change),
+                lambda change: self._write(code, now, before, change),
             )
 
     def look_at_file(
@@ -122,45 +144,68 @@ class RackBook(QObject):
 
         self._push(
             words,
-            lambda: self._queue_up(forth),
-            lambda: self._queue_up(lambda: take_out(place, base, numbers.pop())),
+            lambda change: self._queue_up(_Due(forth, base, change)),
+            lambda change: self._queue_up(
+                _Due(lambda: take_out(place, base, numbers.pop()), base, change)
+            ),
         )
 
     def bring_in(self, words: str, plan: "ImportPlan") -> None:
         """Bring in what was looked at, undoably."""
         self.bring_in_samples(words, tuple(plan.samples), plan.source)
 
-    def _push(self, words: str, forth: Callable[[], None], back: Callable[[], None]) -> None:
+    def finish(self) -> None:
+        """Write what still waits, now; for the end of the program."""
+        while self._queue:
+            due = self._queue.popleft()
+            try:
+                due.work()
+            except FramingPaletteError as error:
+                self._errands.tell(error)
+
+    def _push(
+        self,
+        words: str,
+        forth: Callable[[ChangeRack], None],
+        back: Callable[[ChangeRack], None],
+    ) -> None:
         self._session.undo_stack.push(ChangeRack(words, forth=forth, back=back))
 
-    def _write(self, code: str, before: "Said", now: "Said") -> None:
+    def _write(self, code: str, before: "Said", now: "Said", change: ChangeRack) -> None:
         from framing_palette.catalogue.shop_rack_files import say
 
         place, base = self.place, self._base
-        self._queue_up(lambda: say(place, base, code, before, now))
+        self._queue_up(_Due(lambda: say(place, base, code, before, now), base, change))
 
-    def _queue_up(self, work: Work) -> None:
-        self._queue.append(work)
+    def _queue_up(self, due: _Due) -> None:
+        self._queue.append(due)
         if not self._errands.runner.is_busy(BOOK):
             self._work_on()
 
     def _work_on(self) -> None:
         if self._queue:
-            work = self._queue.popleft()
+            due = self._queue.popleft()
             self._errands.runner.start(
-                BOOK, lambda _progress: work(), done=self._take, failed=self._fail
+                BOOK,
+                lambda _progress: due.work(),
+                done=lambda rack: self._take(due, rack),
+                failed=lambda error: self._fail(due, error),
             )
 
-    def _fail(self, error: Exception) -> None:
+    def _fail(self, failed: _Due, error: Exception) -> None:
+        for due in (failed, *self._queue):
+            if due.change is not None:
+                due.change.setObsolete(True)
         self._queue.clear()
         self._errands.tell(error)
 
-    def _take(self, rack: "ShopRack") -> None:
-        self.rack = rack
-        self._is_ours = True
-        self._session.assign("catalogue", rack.catalogue)
-        self._is_ours = False
-        self.changed.emit()
+    def _take(self, due: _Due, rack: "ShopRack") -> None:
+        if due.base is self._base:
+            self.rack = rack
+            self._is_ours = True
+            self._session.assign("catalogue", rack.catalogue)
+            self._is_ours = False
+            self.changed.emit()
         self._work_on()
 
     def _follow(self) -> None:
@@ -168,9 +213,8 @@ class RackBook(QObject):
         if self._is_ours:
             return
         self._base, self.rack = self._session.catalogue, None
-        self._queue.clear()
         if len(self._base) and self.place.exists():
             from framing_palette.catalogue.shop_rack_files import open_shop_rack
 
             place, base = self.place, self._base
-            self._queue_up(lambda: open_shop_rack(place, base))
+            self._queue_up(_Due(lambda: open_shop_rack(place, base), base))

@@ -83,17 +83,22 @@ class RackRows(QAbstractListModel):
         if role == RowRole.ROW:
             return self.row_at(index)
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole):
-            return f"{self.sample_at(index).name}. {self.facts(index)}"
+            told = (self.sample_at(index).name, self.facts(index), self.states(index))
+            return ". ".join(text for text in told if text)
         return None
 
     def facts(self, index: AnyIndex) -> str:
         """Return the few facts of a row in words."""
         row, sample = self.row_at(index), self.sample_at(index)
         told = [] if row.delta_e is None else [f"ΔE₀₀ {row.delta_e:.1f}"]
-        told.append(sample.kind.value.replace("_", " "))
-        if sample.in_stock is False:
+        return "  ·  ".join([*told, sample.kind.value.replace("_", " "), sample.code])
+
+    def states(self, index: AnyIndex) -> str:
+        """Return what the shop says of a row in words; empty when it says nothing."""
+        told = []
+        if self.sample_at(index).in_stock is False:
             told.append(self.tr("out of stock"))
-        if self._state.is_liked(row.row):
+        if self._state.is_liked(self.row_at(index).row):
             told.append(self.tr("favourite"))
         return "  ·  ".join(told)
 
@@ -145,7 +150,7 @@ class RackRow(QStyledItemDelegate):
         for font, role, text in (
             (self._name_font, ROLE.WindowText, sample.name),
             (self._small_font, ROLE.PlaceholderText, self._model.facts(index)),
-            (self._small_font, ROLE.PlaceholderText, sample.code),
+            (self._small_font, ROLE.WindowText, self._model.states(index)),
         ):
             metrics = QFontMetrics(font)
             painter.setFont(font)
