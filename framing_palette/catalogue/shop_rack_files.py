@@ -7,6 +7,7 @@ on the library is the rack, and a folder that has changed since is taken in as o
 import hashlib
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
+from decimal import Decimal, InvalidOperation
 from pathlib import Path
 
 from framing_palette.catalogue.cells import why_not_a_code
@@ -152,6 +153,44 @@ def sample_of_swatch(code: str, name: str, kind: Kind, swatch: Swatch) -> Sample
         texture=swatch.texture if swatch.texture.mm_per_px is not None else None,
         finish=swatch.finish.finish,
     )
+
+
+def with_own_facts(said: Said, sample: Sample, name: str, price: str) -> Said:
+    """Return what a shop says with a name and a price of its own; what is empty is the maker's.
+
+    Parameters
+    ----------
+    said
+        What it says now.
+    sample
+        As the shop sees it now: a text that tells nothing new changes nothing.
+    name, price
+        As typed; a decimal comma is read as a point.
+
+    Raises
+    ------
+    FieldError
+        When the price is no amount of money.
+    """
+    edits = said.edits
+    if name != sample.name:
+        edits = replace(edits, name=name or None)
+    amount = _amount(price)
+    if amount != sample.price:
+        edits = replace(edits, price=amount)
+    return replace(said, edits=edits)
+
+
+def _amount(text: str) -> Decimal | None:
+    if not text:
+        return None
+    try:
+        amount = Decimal(text.replace(",", "."))
+    except InvalidOperation:
+        amount = Decimal(-1)
+    if not amount.is_finite() or amount < 0:
+        raise FieldError("price", got=text, wanted="type an amount such as 12.50, or nothing")
+    return amount
 
 
 def say(place: Path, catalogue: Catalogue, code: str, before: Said, now: Said) -> ShopRack:

@@ -1,3 +1,4 @@
+from decimal import Decimal
 from pathlib import Path
 
 import numpy as np
@@ -18,6 +19,7 @@ from framing_palette.catalogue.shop_rack_files import (
     sample_of_swatch,
     say,
     take_out,
+    with_own_facts,
 )
 from framing_palette.errors import (
     ExchangeFileError,
@@ -159,3 +161,17 @@ def test_without_a_width_the_texture_stays_unknown(photograph: Path) -> None:
 def test_a_text_that_is_no_code_is_refused(photograph: Path, code: str) -> None:
     with pytest.raises(FieldError, match="code"):
         sample_of_swatch(code, "", Kind.MAT, measured_photograph(photograph, None))
+
+
+def test_own_facts_are_only_what_differs_and_empty_ones_are_the_makers_again() -> None:
+    sample = board("chalk", price=Decimal("9.50"))
+    assert with_own_facts(Said(), sample, "Chalk", "9,50") == Said()
+    own = with_own_facts(Said(), sample, "Lime chalk", "10")
+    assert (own.edits.name, own.edits.price) == ("Lime chalk", Decimal(10))
+    assert with_own_facts(own, own.edits.applied_to(sample), "", "") == Said()
+
+
+@pytest.mark.parametrize("price", ["cheap", "-1", "nan", "inf"])
+def test_a_price_that_is_no_amount_is_refused(price: str) -> None:
+    with pytest.raises(FieldError, match="price"):
+        with_own_facts(Said(), board("chalk"), "Chalk", price)

@@ -247,3 +247,25 @@ def test_a_change_of_a_rack_that_was_left_never_brings_it_back(
     rest(at_rack, qtbot)
     undo(at_rack, qtbot)
     assert at_rack.session.catalogue is other
+
+
+def test_name_and_price_are_edited_and_a_bad_price_is_said_beside_its_field(
+    rack: RackDoor, at_rack: Shell, qtbot: QtBot
+) -> None:
+    before = at_rack.session.catalogue
+    look_at(rack, "brick-red")
+    marks = rack.shelf.near.marks
+    marks.open.click()
+    marks.price.setText("cheap")
+    marks.price.editingFinished.emit()
+    assert "cheap" in marks.fault.text()
+    marks.name.setText("Old brick")
+    marks.price.setText("12,50")
+    marks.price.editingFinished.emit()
+    rest(at_rack, qtbot)
+    edited = at_rack.session.catalogue["brick-red"]
+    assert (edited.name, str(edited.price)) == ("Old brick", "12.50")
+    assert marks.fault.text() == ""
+    undo(at_rack, qtbot)
+    assert at_rack.session.catalogue == before
+    assert marks.name.text() == "Brick red"

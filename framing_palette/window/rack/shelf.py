@@ -1,7 +1,7 @@
 """The rack's shelf: what is looked near, what lies side by side, and where the gaps are."""
 
 from PySide6.QtCore import QModelIndex, QRectF, Qt, Signal
-from PySide6.QtGui import QPainter, QPaintEvent, QPalette
+from PySide6.QtGui import QPainter, QPaintEvent, QPalette, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from framing_palette.window.controls import Pages, push_button, rule, words
@@ -21,6 +21,7 @@ from framing_palette.window.swatches import SwatchBook
 from framing_palette.window.tokens import GAP, MARGIN, WIDE_MARGIN
 
 NEAR, GAPS, BRING, MEASURE, HIDDEN = "near", "gaps", "bring", "measure", "hidden"
+_LOW = 320
 
 
 class RackShelf(QWidget):
@@ -173,6 +174,11 @@ class NearPage(QWidget):
         column.addWidget(self.view, 1000)
         column.addStretch(1)
         column.addWidget(self.foot)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Leave the list its room where the window is low."""
+        super().resizeEvent(event)
+        self.marks.whose.setVisible(self.height() >= _LOW)
 
     def _choose(self, index: QModelIndex) -> None:
         self._state.session.assign("chosen_code", self.model.sample_at(index).code)
