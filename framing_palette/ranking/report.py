@@ -21,7 +21,7 @@ def rank_report(picture_part: Mapping[str, Any], ranked: Sequence[RankedSample])
         The samples to tell of, best first.
     """
     samples = [sample_report(line) for line in ranked]
-    return {**picture_part, "schema": RANK_SCHEMA, "samples": samples}
+    return {"schema": RANK_SCHEMA, **picture_part, "samples": samples}
 
 
 def sample_report(line: RankedSample) -> dict[str, Any]:
