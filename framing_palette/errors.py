@@ -152,7 +152,7 @@ class FieldError(FramingPaletteError, ValueError):
     """One field of a form, a file or a call has a value that cannot be used."""
 
     def __init__(self, field: str, *, got: object, wanted: str) -> None:
-        self.field = field
+        self.field, self.got, self.wanted = field, got, wanted
         super().__init__(f"{field} is {got}; {wanted}.")
 
 
@@ -161,6 +161,7 @@ class UnknownSampleError(FramingPaletteError, KeyError):
 
     def __init__(self, code: str, *, near: Sequence[str] = ()) -> None:
         self.code = code
+        self.near = tuple(near)
         hint = f"; the nearest codes are {', '.join(near)}" if near else ""
         self._sentence = f"There is no sample {code} in the catalogue{hint}."
         super().__init__(self._sentence)

@@ -58,10 +58,18 @@ def read_length(text: str | None, *, field: str) -> "Length | None":
     ------
     LengthError
         When it is none of the accepted forms.
+    FieldError
+        When it is not above zero.
     """
-    from framing_palette.units import Length
+    from framing_palette.errors import FieldError
+    from framing_palette.units import ZERO, Length
 
-    return None if text is None else Length.parse(text, field=field)
+    if text is None:
+        return None
+    length = Length.parse(text, field=field)
+    if length <= ZERO:
+        raise FieldError(field, got=f'"{text}"', wanted="give a length above zero")
+    return length
 
 
 def read_picture(arguments: argparse.Namespace) -> "tuple[Picture, Findings]":
@@ -69,7 +77,7 @@ def read_picture(arguments: argparse.Namespace) -> "tuple[Picture, Findings]":
 
     Raises
     ------
-    PictureFileError, RegionsFileError, LengthError
+    PictureFileError, RegionsFileError, LengthError, FieldError
         When one of them cannot be used.
     """
     from framing_palette.picture import read_findings, read_picture_file, read_regions_file
@@ -86,8 +94,16 @@ def read_picture(arguments: argparse.Namespace) -> "tuple[Picture, Findings]":
         return picture, read_findings(picture, regions)
 
 
-def read_catalogue(folder: Path) -> "Catalogue":
+def read_catalogue(folder: Path, *, measure: bool = True) -> "Catalogue":
     """Read a catalogue folder, telling on stderr what was wrong with it.
+
+    Parameters
+    ----------
+    folder
+        Holds samples.csv and the other tables.
+    measure
+        False leaves textures that textures.csv does not tell of unmeasured, for work that compares
+        no surfaces.
 
     Raises
     ------
@@ -98,7 +114,11 @@ def read_catalogue(folder: Path) -> "Catalogue":
     from framing_palette.catalogue.surface_files import with_measured_surfaces
 
     catalogue, problems = read_catalogue_folder(folder)
+    for problem in problems:
+        tell(str(problem))
+    if not measure:
+        return catalogue
     catalogue, unmeasured = with_measured_surfaces(catalogue)
-    for problem in (*problems, *unmeasured):
+    for problem in unmeasured:
         tell(str(problem))
     return catalogue

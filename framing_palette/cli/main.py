@@ -6,6 +6,7 @@ from collections.abc import Callable, Sequence
 from importlib import import_module
 from pathlib import Path
 from types import ModuleType
+from typing import NoReturn
 
 from framing_palette import __version__
 from framing_palette.errors import FramingPaletteError
@@ -38,6 +39,15 @@ _CLOSING = """\
 Lengths may be written 16 3/8, 16-3/8, 16.375, 16 3/8", 1' 4 3/8", 41.6 cm or 416 mm.
 Exit codes: 0 done; 2 the input needs a change, said in one sentence; 1 a defect of the program.
 With --json one JSON object goes to stdout and nothing else; progress goes to stderr."""
+
+
+class _Parser(argparse.ArgumentParser):
+    """A reader of the command line that refuses in one sentence, like every other refusal."""
+
+    def error(self, message: str) -> NoReturn:
+        """Say what is wrong with the words and where the right ones are listed, and leave."""
+        wrong = message.rstrip(".")
+        self.exit(BAD_INPUT, f"framing-palette: {wrong}; see {self.prog} --help.\n")
 
 
 def main(argv: Sequence[str] | None = None, *, open_window: OpenWindow | None = None) -> int:
@@ -93,7 +103,7 @@ def _tell_defect(error: Exception, *, show_all: bool) -> int:
 
 
 def _parser() -> argparse.ArgumentParser:
-    parser = argparse.ArgumentParser(
+    parser = _Parser(
         prog="framing-palette",
         description=_DESCRIPTION,
         epilog=_CLOSING,

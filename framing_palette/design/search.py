@@ -104,10 +104,12 @@ def search_designs(
     Raises
     ------
     FieldError
-        When no layer is asked for, or a layer has no candidate, or the kept ones find no place.
+        When no layer is asked for, or a moulding before the last, or a layer has no candidate, or
+        the kept ones find no place.
     UnknownSampleError
         When a kept code is not in the catalogue.
     """
+    _check_order(kinds_in_order)
     places = _places(
         findings, catalogue, kinds_in_order, keep={*keep}, exclude={*exclude}, rule=rule
     )
@@ -122,6 +124,15 @@ def search_designs(
     return SearchResult(designs, considered)
 
 
+def _check_order(kinds: Sequence[Kind]) -> None:
+    """Refuse what no frame is built of."""
+    if not kinds:
+        raise FieldError("layers", got="empty", wanted="name at least one kind, such as mat")
+    if Kind.MOULDING in kinds[:-1]:
+        wanted = "name from the art outward, the moulding once and last"
+        raise FieldError("layers", got=", ".join(kinds), wanted=wanted)
+
+
 def _places(
     findings: Findings,
     catalogue: Catalogue | Sequence[Sample],
@@ -132,8 +143,6 @@ def _places(
     rule: Rule,
 ) -> list[_Place]:
     """Return the candidates of every layer; only the innermost touches the picture's edge."""
-    if not kinds:
-        raise FieldError("layers", got="empty", wanted="name at least one kind, such as mat")
     by_kind: Mapping[Kind, Ranking] = {
         kind: ranking(findings, catalogue, kinds=(kind,), rule=rule)
         for kind in dict.fromkeys(kinds)

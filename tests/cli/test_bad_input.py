@@ -183,13 +183,17 @@ def test_an_output_without_a_known_ending_is_named(
     [
         ("--top", "0"),
         ("--width", "broad"),
+        ("--width", "0"),
+        ("--width", "-2 in"),
+        ("--art-width", "0"),
         ("--art-width", "-3 in"),
     ],
 )
 def test_a_word_that_cannot_be_used_is_named(
     command: Command, picture: Path, rack: Path, words: tuple[str, str]
 ) -> None:
-    one_sentence(command("rank", picture, "--catalog", rack, f"{words[0]}={words[1]}"))
+    ended = command("rank", picture, "--catalog", rack, f"{words[0]}={words[1]}")
+    one_sentence(ended, f"framing-palette: {words[0]}")
 
 
 def test_search_with_an_unknown_kind_or_a_kept_code_that_is_gone_is_refused(
@@ -197,7 +201,17 @@ def test_search_with_an_unknown_kind_or_a_kept_code_that_is_gone_is_refused(
 ) -> None:
     words = ("search", picture, "--catalog", rack)
     one_sentence(command(*words, "--layers", "mat,carpet"), "carpet")
-    one_sentence(command(*words, "--keep", "M-99"), "M-99")
+    for option in ("--keep", "--exclude"):
+        ended = command(*words, option, "M-99")
+        one_sentence(ended, f"{option} is M-99, which is not in the catalogue", "give a code")
+
+
+@pytest.mark.parametrize("kinds", ["moulding,mat", "mat,moulding,moulding"])
+def test_search_with_a_moulding_that_is_not_the_last_and_only_one_is_refused(
+    command: Command, picture: Path, rack: Path, kinds: str
+) -> None:
+    ended = command("search", picture, "--catalog", rack, "--layers", kinds)
+    one_sentence(ended, "layers is", kinds.replace(",", ", "), "once and last")
 
 
 def test_a_defect_ends_with_1_and_says_that_it_is_not_the_users_fault(
@@ -217,7 +231,25 @@ def test_a_defect_ends_with_1_and_says_that_it_is_not_the_users_fault(
 
 
 def test_an_unknown_command_ends_with_2(command: Command) -> None:
-    assert command("polish").code == 2
+    one_sentence(command("polish"), "polish")
+
+
+@pytest.mark.parametrize(
+    ("words", "named"),
+    [
+        (("rank",), "PICTURE"),
+        (("rank", "sea.png", "--catalog", "rack", "--kind", "carpet"), "--kind"),
+        (("search", "sea.png", "--catalog", "rack", "--top", "few"), "--top"),
+        (("catalog", "dust"), "dust"),
+        (("palette", "sea.png", "--loud"), "--loud"),
+    ],
+)
+def test_words_that_no_command_knows_are_refused_in_one_line(
+    command: Command, words: tuple[str, ...], named: str
+) -> None:
+    ended = command(*words)
+    one_sentence(ended, named, "--help")
+    assert ended.err.count("\n") == 1
 
 
 def test_without_a_command_and_without_a_window_the_help_is_shown(command: Command) -> None:

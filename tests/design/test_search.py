@@ -149,6 +149,12 @@ def test_a_search_for_no_layers_is_refused():
         search_designs(SEA_FINDINGS, _rack(), ())
 
 
+@pytest.mark.parametrize("kinds", [(Kind.MOULDING, Kind.MAT), (Kind.MOULDING, Kind.MOULDING)])
+def test_a_moulding_that_is_not_the_last_and_only_one_is_refused(kinds):
+    with pytest.raises(FieldError, match=r"^layers is moulding, .* the moulding once and last"):
+        search_designs(SEA_FINDINGS, _rack(), kinds)
+
+
 def test_the_shown_designs_differ_where_it_is_seen():
     found = search_designs(SEA_FINDINGS, _rack(count=14, seed=7), KINDS, top=4)
     assert len(found.designs) == 4

@@ -1,6 +1,7 @@
 """``framing-palette search``: the best whole designs for a picture."""
 
 import argparse
+from typing import TYPE_CHECKING
 
 from framing_palette.cli.inputs import (
     KINDS,
@@ -11,6 +12,11 @@ from framing_palette.cli.inputs import (
     read_picture,
 )
 from framing_palette.cli.printing import print_json, progress
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+    from framing_palette.catalogue import Catalogue
 
 SUMMARY = "find the best whole designs for a picture"
 EXPLANATION = """\
@@ -69,6 +75,8 @@ def run(arguments: argparse.Namespace) -> None:
         raise FieldError("--top", got=arguments.top, wanted="give 1 or more")
     _, findings = read_picture(arguments)
     catalogue = read_catalogue(arguments.catalog)
+    _check_codes("--keep", arguments.keep, catalogue)
+    _check_codes("--exclude", arguments.exclude, catalogue)
     with progress("Searching whole designs"):
         result = search_designs(
             findings,
@@ -87,3 +95,16 @@ def run(arguments: argparse.Namespace) -> None:
         for reason in design.reasons:
             print(f"    {reason}")
     print(f"{result.candidates_considered:,} combinations considered.")
+
+
+def _check_codes(option: str, codes: "Sequence[str]", catalogue: "Catalogue") -> None:
+    from framing_palette.errors import FieldError, UnknownSampleError
+
+    for code in codes:
+        try:
+            _ = catalogue[code]
+        except UnknownSampleError as error:
+            got = f"{code}, which is not in the catalogue"
+            near = f", such as {', '.join(error.near)}" if error.near else ""
+            wanted = f"give a code that samples.csv lists{near}, or leave {option} {code} out"
+            raise FieldError(option, got=got, wanted=wanted) from error
