@@ -2,14 +2,16 @@
 
 Merit is a sum of one number a candidate and one a pair of neighbours, so dynamic programming finds
 the best stack without looking at them all. Best-first branching then gives the next ones: whatever
-a found stack forbids for its followers (to be its twin, to be as thick, to be as dear) is a
-statement that something must change in at least one layer, or in some few, and each such way is
-followed in turn.
+a found stack forbids for its followers (to be its twin, to use a candidate twice, to be as thick,
+to be as dear) is a statement that something must change in at least one layer, or in some few, and
+each such way is followed in turn.
 """
 
 import heapq
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
+from functools import cache
+from itertools import combinations, permutations, product
 
 import numpy as np
 from numpy.typing import NDArray
@@ -72,6 +74,9 @@ class StackProblem:
         otherwise.
     budgets
         Sums that must stay within limits.
+    alike
+        Groups of layers that choose from the same candidates, numbered alike. No two layers of a
+        group may take the same candidate, and a stack with two of them traded is its own twin.
     """
 
     single: tuple[Float64Array, ...]
@@ -79,6 +84,7 @@ class StackProblem:
     differs: Callable[[int, int], BoolArray]
     apart: tuple[tuple[int, ...], ...]
     budgets: tuple[Budget, ...] = ()
+    alike: tuple[tuple[int, ...], ...] = ()
 
 
 def best_stacks(
@@ -86,8 +92,8 @@ def best_stacks(
 ) -> list[tuple[float, Stack]]:
     """Return the best stacks with their merits, best first, no two of them twins.
 
-    The first is the best of all that fit; each next one is the best of all that fit and are no
-    twin of one before it.
+    The first is the best of all that fit and use no candidate twice; each next one is the best of
+    all those that are no twin of one before it.
 
     Parameters
     ----------
@@ -114,7 +120,7 @@ def best_stacks(
     chosen: list[tuple[float, Stack]] = []
     while heap and len(chosen) < count:
         negative, stack, _, masks = heapq.heappop(heap)
-        if not any(budget.excess(stack) > SLACK for budget in problem.budgets) and not any(
+        if _is_allowed(problem, stack) and not any(
             is_twin(problem, old, stack) for _, old in chosen
         ):
             chosen.append((-negative, stack))
@@ -169,21 +175,73 @@ def _new_tail(problem: StackProblem, masks: Masks, layer: int, tails: Tails) -> 
 
 
 def is_twin(problem: StackProblem, one: Stack, other: Stack) -> bool:
-    """Tell whether two stacks look so alike that showing both would be no choice."""
-    differ = [bool(problem.differs(layer, index)[other[layer]]) for layer, index in enumerate(one)]
-    return not any(all(differ[layer] for layer in group) for group in problem.apart)
+    """Tell whether two stacks look so alike that showing both would be no choice.
+
+    Layers of one group of ``alike`` are compared in whatever order makes the stacks most alike.
+    """
+    return _twin_of(problem, one, other) is not None
+
+
+def _twin_of(problem: StackProblem, one: Stack, other: Stack) -> Stack | None:
+    """Return the first reordering of a stack that is not apart from another, if there is one."""
+    for order in _orders(problem.alike, len(one)):
+        traded = tuple(one[layer] for layer in order)
+        differ = [
+            bool(problem.differs(layer, index)[other[layer]]) for layer, index in enumerate(traded)
+        ]
+        if not any(all(differ[layer] for layer in group) for group in problem.apart):
+            return traded
+    return None
+
+
+@cache
+def _orders(alike: tuple[tuple[int, ...], ...], count: int) -> tuple[tuple[int, ...], ...]:
+    """Return every order of the layers that trades places within the groups alone."""
+    orders = []
+    for traded in product(*(permutations(group) for group in alike)):
+        order = list(range(count))
+        for group, places in zip(alike, traded, strict=True):
+            for layer, place in zip(group, places, strict=True):
+                order[layer] = place
+        orders.append(tuple(order))
+    return tuple(orders)
+
+
+def _repeated(problem: StackProblem, stack: Stack) -> tuple[int, int] | None:
+    """Return the first two layers that share a candidate, if any do."""
+    pairs = (pair for group in problem.alike for pair in combinations(group, 2))
+    return next(((one, two) for one, two in pairs if stack[one] == stack[two]), None)
+
+
+def _is_allowed(problem: StackProblem, stack: Stack) -> bool:
+    fits = all(budget.excess(stack) <= SLACK for budget in problem.budgets)
+    return fits and _repeated(problem, stack) is None
 
 
 def _ways_on(
     problem: StackProblem, stack: Stack, chosen: Sequence[tuple[float, Stack]]
 ) -> Iterator[dict[int, BoolArray]]:
     """Yield masks by layer, one set of which every acceptable stack after this one must obey."""
+    repeated = _repeated(problem, stack)
+    if repeated is not None:
+        yield from _ways_without_repeat(problem, repeated, stack[repeated[0]])
+        return
     for budget in problem.budgets:
         if budget.excess(stack) > SLACK:
             yield from budget.ways_within(stack)
             return
     for _, old in chosen:
-        if is_twin(problem, old, stack):
+        twin = _twin_of(problem, old, stack)
+        if twin is not None:
             for group in problem.apart:
-                yield {layer: problem.differs(layer, old[layer]) for layer in group}
+                yield {layer: problem.differs(layer, twin[layer]) for layer in group}
             return
+
+
+def _ways_without_repeat(
+    problem: StackProblem, layers: tuple[int, int], index: int
+) -> Iterator[dict[int, BoolArray]]:
+    """Yield the first layer without the candidate, and the first with it but the second without."""
+    is_it = np.arange(len(problem.single[layers[0]])) == index
+    yield {layers[0]: ~is_it}
+    yield {layers[0]: is_it, layers[1]: ~is_it}

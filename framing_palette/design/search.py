@@ -80,6 +80,8 @@ def search_designs(
 ) -> SearchResult:
     """Return the best whole designs, none the near twin of a better one.
 
+    No design uses a sample twice, and two that trade the places of layers of one kind are twins.
+
     Parameters
     ----------
     findings
@@ -104,8 +106,8 @@ def search_designs(
     Raises
     ------
     FieldError
-        When no layer is asked for, or a moulding before the last, or a layer has no candidate, or
-        the kept ones find no place.
+        When no layer is asked for, or a moulding before the last, or a layer has too few
+        candidates, or the kept ones find no place.
     UnknownSampleError
         When a kept code is not in the catalogue.
     """
@@ -117,7 +119,7 @@ def search_designs(
     price = price_of or (lambda sample: sample.price)
     if price_limit is not None:
         places = [_priced(place, price) for place in places]
-    kept = [_sample(catalogue, code) for code in keep]
+    kept = [_sample(catalogue, code) for code in dict.fromkeys(keep)]
     maker = _ProblemMaker(rule, inside, price, price_limit)
     narrow, found = _exact(places, kept, top, maker)
     designs = tuple(_design(narrow, merit, stack) for merit, stack in found)
@@ -154,7 +156,8 @@ def _places(
         pull = STACK_PULL * USUAL_WIDTH_MM[kind] / widths * ranked.measures.pull
         merit = ranked.judgement.merit + pull + _field(kind, ranked)
         place = _Place(kind, ranked, np.arange(len(merit)), merit)
-        places.append(place.kept(_usable(ranked, kind, keep, exclude)))
+        usable = _usable(ranked, kind, keep, exclude, kinds.count(kind))
+        places.append(place.kept(usable))
     return places
 
 
@@ -166,8 +169,13 @@ def _field(kind: Kind, ranked: Ranking) -> Float64Array:
     return FIELD_STRENGTH * rise(np.hypot(mean[:, 1], mean[:, 2]), *FIELD_CHROMA)
 
 
-def _usable(ranked: Ranking, kind: Kind, keep: set[str], exclude: set[str]) -> BoolArray:
-    """Return who may be chosen: in stock, not excluded, no clash unless there is nothing else."""
+def _usable(
+    ranked: Ranking, kind: Kind, keep: set[str], exclude: set[str], layers: int
+) -> BoolArray:
+    """Return who may be chosen: in stock, not excluded, no clash unless there is nothing else.
+
+    No design uses a sample twice, so there must be as many as there are layers of the kind.
+    """
     samples = [ranked.columns.sample(index) for index in range(len(ranked.columns))]
     listed = np.array(
         [sample.code not in exclude and sample.in_stock is not False for sample in samples],
@@ -175,10 +183,16 @@ def _usable(ranked: Ranking, kind: Kind, keep: set[str], exclude: set[str]) -> B
     )
     kept = np.array([sample.code in keep for sample in samples], dtype=np.bool_)
     suits = listed & ~ranked.judgement.clash
-    usable = kept | (suits if suits.any() else listed)
+    usable = kept | suits
+    if usable.sum() < layers or not suits.any():
+        usable = kept | listed
     if not usable.any():
         wanted = "add such samples to the catalogue or leave the layer out"
         raise FieldError(f"layer {kind}", got="without a sample to choose from", wanted=wanted)
+    if usable.sum() < layers:
+        got = f"asked for {layers} times with {usable.sum()} to choose from"
+        wanted = "no sample is used twice, so add such samples to the catalogue or ask for fewer"
+        raise FieldError(f"layer {kind}", got=got, wanted=wanted)
     return usable
 
 
@@ -254,6 +268,7 @@ class _ProblemMaker:
             differs=differs,
             apart=_apart([place.kind for place in places]),
             budgets=tuple(self._budgets(places)),
+            alike=_alike([place.kind for place in places]),
         )
 
     def _budgets(self, places: list[_Place]) -> Iterator[Budget]:
@@ -281,6 +296,15 @@ def _apart(kinds: Sequence[Kind]) -> tuple[tuple[int, ...], ...]:
         return tuple((layer,) for layer in broad)
     pairs = {(min(one, two), max(one, two)) for one in broad for two in layers if one != two}
     return tuple(sorted(pairs))
+
+
+def _alike(kinds: Sequence[Kind]) -> tuple[tuple[int, ...], ...]:
+    """Return the layers of each kind that there is more than one of."""
+    groups = [
+        tuple(layer for layer, other in enumerate(kinds) if other is kind)
+        for kind in dict.fromkeys(kinds)
+    ]
+    return tuple(group for group in groups if len(group) > 1)
 
 
 def _depth_mm(sample: Sample, *, last: bool) -> float:

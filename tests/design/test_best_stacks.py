@@ -22,9 +22,12 @@ GROUPS = {
 }
 
 
-def _problem(seed, *, sizes=(5, 4, 5), groups="any layer", budgets=0, tightness=0.45):
+def _problem(seed, *, sizes=(5, 4, 5), groups="any layer", budgets=0, tightness=0.45, alike=()):
     rng = np.random.default_rng(seed)
     place = [rng.integers(0, 3, size) for size in sizes]  # three looks a layer
+    for group in alike:
+        for layer in group:
+            place[layer] = place[group[0]]
 
     def differs(layer, index):
         return place[layer] != place[layer][index]
@@ -40,6 +43,7 @@ def _problem(seed, *, sizes=(5, 4, 5), groups="any layer", budgets=0, tightness=
         differs=differs,
         apart=GROUPS[groups],
         budgets=tuple(made),
+        alike=alike,
     )
 
 
@@ -58,6 +62,8 @@ def _brute_force(problem, count, start=None):
     chosen = []
     for stack in every:
         if start and not all(mask[index] for mask, index in zip(start, stack, strict=True)):
+            continue
+        if any(len({stack[layer] for layer in group}) < len(group) for group in problem.alike):
             continue
         fits = all(budget.excess(stack) <= 1e-9 for budget in problem.budgets)
         if fits and not any(is_twin(problem, old, stack) for old in chosen):
@@ -85,6 +91,37 @@ def test_the_best_stacks_are_those_of_brute_force_in_the_same_order(
     assert [merit for merit, _ in found] == pytest.approx(
         [_merit(problem, stack) for _, stack in found]
     )
+
+
+@settings(max_examples=60)
+@given(
+    st.integers(0, 10_000),
+    st.sampled_from(["any layer", "two layers"]),
+    st.integers(0, 1),
+    st.sampled_from([((0, 1),), ((0, 2),), ((0, 1, 2),)]),
+)
+def test_with_layers_that_choose_alike_they_are_those_of_brute_force_too(
+    seed, groups, budgets, alike
+):
+    problem = _problem(seed, sizes=(5, 5, 5), groups=groups, budgets=budgets, alike=alike)
+    found = best_stacks(problem, 6, [_everything(problem)])
+    assert [stack for _, stack in found] == _brute_force(problem, 6)
+
+
+@given(st.integers(0, 10_000), st.permutations([0, 1, 2]))
+def test_a_stack_and_itself_with_two_alike_layers_traded_are_twins(seed, order):
+    problem = _problem(seed, sizes=(5, 5, 5), alike=((0, 1, 2),))
+    stack = (0, 2, 4)
+    assert is_twin(problem, stack, tuple(stack[layer] for layer in order))
+
+
+def test_layers_that_do_not_choose_alike_are_not_traded():
+    looks = np.arange(5)
+    problem = _problem(0, sizes=(5, 5, 5))
+    apart = StackProblem(
+        problem.single, problem.pair, lambda _, index: looks != index, problem.apart
+    )
+    assert not is_twin(apart, (0, 2, 4), (2, 0, 4))
 
 
 @given(st.integers(0, 10_000))

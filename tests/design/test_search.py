@@ -73,6 +73,51 @@ def test_the_best_design_is_the_best_of_all_that_brute_force_finds(seed):
     assert found.layers == best
 
 
+@pytest.mark.parametrize("seed", range(3))
+def test_two_mats_are_never_the_same_sample_and_the_best_two_is_that_of_brute_force(seed):
+    kinds = (Kind.MAT, Kind.MAT, Kind.MOULDING)
+    rack = _rack(seed=seed, count=5)
+    found = search_designs(SEA_FINDINGS, rack, kinds, top=4).designs
+    usable = [
+        [
+            line.sample
+            for line in ranking(SEA_FINDINGS, rack, kinds=(kind,))
+            if line.verdict != "clash"
+        ]
+        for kind in kinds
+    ]
+    every = [layers for layers in product(*usable) if layers[0] is not layers[1]]
+    chosen = []
+    for layers in sorted(every, key=lambda layers: -_merit(layers, kinds)):
+        if not any(_are_twins(layers, other) for other in chosen):
+            chosen.append(layers)
+    assert [design.layers for design in found] == chosen[:4]
+
+
+def _are_twins(one, other):
+    """Whether fewer than two layers are seen to differ, the mats in either order."""
+    orders = (one, (one[1], one[0], one[2]))
+    return any(
+        sum(
+            float(delta_e_2000(a.mean_lab, b.mean_lab)) >= TWIN_DELTA_E
+            for a, b in zip(order, other, strict=True)
+        )
+        < 2
+        for order in orders
+    )
+
+
+def test_more_layers_of_a_kind_than_samples_are_refused():
+    with pytest.raises(FieldError, match="layer mat is asked for 3 times with 2 to choose from"):
+        search_designs(SEA_FINDINGS, _rack(count=2), (Kind.MAT,) * 3)
+
+
+def test_a_clashing_mat_is_taken_where_the_others_are_too_few_for_the_layers():
+    rack = [sample("loud", lch(55, 90, 130)), sample("quiet", SEA[0][0])]
+    found = search_designs(SEA_FINDINGS, rack, (Kind.MAT, Kind.MAT), top=1)
+    assert {layer.code for layer in found.designs[0].layers} == {"loud", "quiet"}
+
+
 def test_the_combinations_of_all_candidates_are_counted():
     rack = _rack(count=4, seed=2)
     every = [
