@@ -334,3 +334,18 @@ def clipped(part: QWidget) -> Iterator[str]:
     for button in part.findChildren(QAbstractButton):
         if button.isVisible() and button.text() and button.sizeHint().width() > button.width() + 1:
             yield f"{button.text()!r} is wider than {button.width()}"
+
+
+def test_what_was_all_in_sight_stays_so_in_a_smaller_window_and_what_was_not_is_left(
+    rack: RackDoor, at_rack: Shell, qtbot: QtBot
+) -> None:
+    view = rack.stage.map
+    view.fit()
+    before = view.plane.scale
+    at_rack.resize(1100, 640)
+    qtbot.waitUntil(lambda: view.plane.scale < before)
+    view.zoom_by(2)
+    closer = view.plane.scale
+    at_rack.resize(1366, 768)
+    qtbot.wait(30)
+    assert view.plane.scale == closer

@@ -67,7 +67,7 @@ class RackMap(QWidget):
         self._lasso: list[QPointF] = []
         self._pressed: QPointF | None = None
         self._pushed = False
-        self._fitted = False
+        self._fitted = True
         self._ring_at = -1
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMouseTracking(True)
@@ -79,7 +79,7 @@ class RackMap(QWidget):
         state.wanted_changed.connect(self._redraw)
         state.look_changed.connect(self._tell)
         state.marked_changed.connect(self.update)
-        state.reaches_changed.connect(self._tell)
+        state.reaches_changed.connect(self._take_reaches)
         state.session.preferences_changed.connect(self._redraw)
         swatches.arrived.connect(self.update)
         self._take_points()
@@ -95,6 +95,7 @@ class RackMap(QWidget):
         if not state.wanted.family and state.reaches:
             shown.append(np.array([reach.lab for reach in state.reaches]))
         self.show_plane(self.plane.showing(np.vstack(shown)))
+        self._fitted = True
 
     def zoom_by(self, factor: float) -> None:
         """Look closer or from farther away, about what is chosen or the middle."""
@@ -108,6 +109,7 @@ class RackMap(QWidget):
     def show_plane(self, plane: Plane) -> None:
         """Show another view; its tiles are drawn as soon as the hand rests."""
         if plane != self.plane:
+            self._fitted = False
             self.plane = plane
             self._redraw_soon.start()
             self.plane_changed.emit()
@@ -237,11 +239,10 @@ class RackMap(QWidget):
         event.accept()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
-        """Keep the middle in the middle."""
+        """Show all again if all was shown, else keep the middle in the middle."""
         super().resizeEvent(event)
         self.plane = self.plane.resized(event.size())
-        if not self._fitted and len(self._state.points):
-            self._fitted = True
+        if self._fitted and len(self._state.points):
             self.fit()
         self._redraw_soon.start()
 
@@ -317,11 +318,15 @@ class RackMap(QWidget):
         return self.is_lassoing or bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier)
 
     def _take_points(self) -> None:
-        self._fitted = self.isVisible() and len(self._state.points) > 0
-        if self._fitted:
+        if self._fitted and len(self._state.points):
             self.fit()
         self._tell()
         self._redraw()
+
+    def _take_reaches(self) -> None:
+        if self._fitted and len(self._state.points):
+            self.fit()
+        self._tell()
 
     def _tell(self) -> None:
         self.setAccessibleName(self.tr("Map of the rack"))

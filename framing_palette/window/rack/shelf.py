@@ -93,7 +93,7 @@ class NearPage(QWidget):
         self.model = RackRows(state, self)
         self.view = rows_view(self.model, swatches, self.tr("Samples near it, nearest first"))
         self.marks = Marks(state)
-        self.foot = QWidget()
+        self.head, self.foot = QWidget(), QWidget()
         self.keep = push_button(self.tr("Keep"), told=self.tr("Keep the sample on the rail"))
         self.compare = push_button(self.tr("Side by side"))
         self._lay_out()
@@ -146,7 +146,7 @@ class NearPage(QWidget):
         self._let()
 
     def _lay_out(self) -> None:
-        head = QHBoxLayout()
+        head = QHBoxLayout(self.head)
         head.setContentsMargins(WIDE_MARGIN, MARGIN, WIDE_MARGIN, GAP)
         head.setSpacing(MARGIN)
         head.addWidget(self.patch, 0, Qt.AlignmentFlag.AlignTop)
@@ -170,7 +170,7 @@ class NearPage(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
-        column.addLayout(head)
+        column.addWidget(self.head)
         column.addWidget(self.view, 1000)
         column.addStretch(1)
         column.addWidget(self.foot)
@@ -178,7 +178,12 @@ class NearPage(QWidget):
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Leave the list its room where the window is low."""
         super().resizeEvent(event)
-        self.marks.whose.setVisible(self.height() >= _LOW)
+        self._make_room()
+
+    def _make_room(self) -> None:
+        is_low = self.height() < _LOW
+        self.marks.whose.setVisible(not is_low)
+        self.head.setVisible(not (is_low and self.model.rowCount()))
 
     def _choose(self, index: QModelIndex) -> None:
         self._state.session.assign("chosen_code", self.model.sample_at(index).code)
@@ -208,6 +213,7 @@ class NearPage(QWidget):
     def _let(self) -> None:
         self.marks.show_sample(self.code_in_hand())
         self.view.setVisible(self.model.rowCount() > 0)
+        self._make_room()
         self.foot.setVisible(bool(self.code_in_hand() or self._state.marked))
         self.keep.setEnabled(bool(self.code_in_hand()))
         self.compare.setEnabled(bool(self._state.marked))

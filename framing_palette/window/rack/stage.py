@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
 from framing_palette.catalogue.search import HUE_FAMILIES_DEG
 from framing_palette.window.controls import Chip, IconButton, Pages, ToolBar, rule, words
 from framing_palette.window.flow import FlowLayout
-from framing_palette.window.forms import Choice
+from framing_palette.window.forms import Choice, scrolled
 from framing_palette.window.rack.import_sheet import KIND_WORDS
 from framing_palette.window.rack.lightness_bar import LightnessBar
 from framing_palette.window.rack.list_view import RackList
@@ -46,7 +46,8 @@ class RackStage(QWidget):
         self.there = Chip(self.tr("In stock"), told=self.tr("Show only what is in stock"))
         self.liked = Chip(self.tr("Favourites"), told=self.tr("Show only the shop's favourites"))
         self.narrow = Chip(self.tr("Narrow down"), told=self.tr("Show families and kinds"))
-        self.filters = QWidget()
+        self.filters, self._middle = QWidget(), QWidget()
+        self._head, self._folded = QHBoxLayout(), QVBoxLayout()
         self.views = Choice(self.tr("Show as"), ((MAP, self.tr("Map")), (LIST, self.tr("List"))))
         self.pages = Pages()
         self.bar = MapBar(self.map)
@@ -73,7 +74,7 @@ class RackStage(QWidget):
         chips = self.views.chips.values()
         self.views.setFixedWidth(sum(chip.sizeHint().width() for chip in chips) + GAP)
         top = Qt.AlignmentFlag.AlignTop
-        head = QHBoxLayout()
+        head = self._head
         head.setContentsMargins(WIDE_MARGIN, 4, WIDE_MARGIN, 4)
         head.setSpacing(GAP)
         head.addWidget(self.filters, 100)
@@ -88,7 +89,15 @@ class RackStage(QWidget):
         over.addWidget(self.bar, 0, 0, corner)
         self.pages.addWidget(plate)
         self.pages.addWidget(self.list)
-        middle = QHBoxLayout()
+        room = QWidget()
+        self._folded.setContentsMargins(WIDE_MARGIN, 4, WIDE_MARGIN, 4)
+        around = QVBoxLayout(room)
+        around.setContentsMargins(0, 0, 0, 0)
+        around.addLayout(self._folded)
+        around.addStretch(1)
+        self._filter_page = scrolled(room)
+        middle = QHBoxLayout(self._middle)
+        middle.setContentsMargins(0, 0, 0, 0)
         middle.setSpacing(0)
         middle.addWidget(self.lightness)
         middle.addWidget(rule(down=True))
@@ -98,7 +107,8 @@ class RackStage(QWidget):
         column.setSpacing(0)
         column.addLayout(head)
         column.addWidget(rule())
-        column.addLayout(middle, 1)
+        column.addWidget(self._filter_page, 1)
+        column.addWidget(self._middle, 1)
         column.addWidget(rule())
         self._foot.setContentsMargins(WIDE_MARGIN, 4, WIDE_MARGIN, 4)
         column.addWidget(self._foot)
@@ -123,11 +133,20 @@ class RackStage(QWidget):
         self._fold()
 
     def _fold(self) -> None:
+        """Give the filters a page of their own where the window is small."""
         is_low = self.height() < _LOW or self.width() < _NARROW
+        if is_low and self._head.indexOf(self.filters) >= 0:
+            self._head.removeWidget(self.filters)
+            self._folded.addWidget(self.filters)
+        elif not is_low and self._head.indexOf(self.filters) < 0:
+            self._folded.removeWidget(self.filters)
+            self._head.insertWidget(0, self.filters, 100)
+        is_open = is_low and self.narrow.isChecked()
         self.narrow.setVisible(is_low)
-        self.filters.setVisible(not is_low or self.narrow.isChecked())
+        self.filters.setVisible(not is_low or is_open)
         self._foot.setVisible(not is_low)
-        self.pages.setVisible(not (is_low and self.narrow.isChecked()))
+        self._filter_page.setVisible(is_open)
+        self._middle.setVisible(not is_open)
 
     def _want_kinds(self) -> None:
         chosen = frozenset(kind for kind, chip in self.kinds.items() if chip.isChecked())
