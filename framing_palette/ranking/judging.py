@@ -76,7 +76,7 @@ def judge(measures: MeasureColumns, rule: Rule) -> JudgementColumns:
     weights = np.array([getattr(rule.weights, name) for name in QUALITIES])
     merit = qualities(measures, rule) @ weights + rule.weights.base
     fault = _fault(measures, rule)
-    blend = measures.separation_delta_e <= rule.limits.blend_delta_e
+    blend = measures.settling <= rule.limits.blend_delta_e
     clash = (fault >= rule.limits.clash) & ~blend
     within = sigmoid(rule.score_slope * merit)
     ceiling = rule.clash_ceiling

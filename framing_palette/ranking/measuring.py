@@ -31,6 +31,9 @@ from framing_palette.ranking.surfaces import softness_agreement, texture_affinit
 from framing_palette.ranking.warmth import warmth_mismatch
 
 BLOCK = 1024  # samples at once: their matrices stay in the cache
+STRAY_LEVEL = (
+    0.85  # of the usual strong chroma: a hue that is nowhere in the picture stands out soon
+)
 LIGHTNESS_ALONE = np.array([1.0, 0.0, 0.0])
 _MOST_THREADS = 8
 
@@ -53,6 +56,7 @@ class MeasureColumns:
     separation_lightness: Float64Array
     separation_chroma: Float64Array
     separation_hue: Float64Array
+    settling: Float64Array
     pull: Float64Array
     neutral_pull: Float64Array
     vividness: Float64Array
@@ -127,6 +131,7 @@ def _measured(
         kin_target=_lead(columns, telling)[1],
         cover=_cover(columns, subject, close),
         separation_delta_e=apart.delta_e,
+        settling=apart.settling,
         separation_lightness=apart.lightness,
         separation_chroma=apart.chroma,
         separation_hue=apart.hue,
@@ -151,7 +156,8 @@ def _measured(
 
 
 def _stray(kin: Kinship, presence: Float64Array, subject: Subject, limits: Limits) -> Float64Array:
-    return stray(kin, presence, strong_chroma(subject, limits))
+    level = min(strong_chroma(subject, limits), STRAY_LEVEL * limits.strong_chroma)
+    return stray(kin, presence, level)
 
 
 def _cover(columns: SampleColumns, subject: Subject, close: Float64Array) -> Float64Array:

@@ -168,7 +168,8 @@ class Ranking(Sequence[RankedSample]):
 
 _SAME_NAMES = (
     "echo_delta_e", "separation_delta_e", "separation_lightness", "pull", "harmony", "texture",
-    "chroma_excess", "warmth", "echo", "separation_chroma", "separation_hue", "vividness",
+    "chroma_excess", "warmth", "echo", "settling", "separation_chroma", "separation_hue",
+    "vividness",
     "brightness", "overpowering", "near_miss", "stray", "glitter", "softness", "kin", "foil",
     "least_harmony", "neutral_pull", "cover",
 )  # fmt: skip

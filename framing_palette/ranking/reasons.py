@@ -6,6 +6,7 @@ Faults come first, then what the sample repeats, how it meets what it touches, a
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from math import isnan
 from typing import Final
 
 from framing_palette.ranking.rule import Rule
@@ -137,7 +138,8 @@ def _version(facts: Facts) -> str:
 
 def _meeting(facts: Facts, rule: Rule) -> Iterator[str]:
     measures = facts.measures
-    if measures.separation_delta_e <= rule.limits.blend_delta_e:
+    apart = measures.separation_delta_e if isnan(measures.settling) else measures.settling
+    if apart <= rule.limits.blend_delta_e:
         yield f"Settles into {facts.touched}."
     elif abs(measures.separation_lightness) < DEPTH_STEP:
         yield f"Stands apart from {facts.touched} by colour more than by depth."

@@ -14,7 +14,7 @@ class Limits:
     Parameters
     ----------
     blend_delta_e
-        At most this ΔE00 from what it touches, a sample settles into it.
+        At most this ΔE00 from a main colour of what it touches, a sample settles into it.
     clash
         A fault at or above this (0..1) is a clash; any one fault is enough.
     echo_width
@@ -44,8 +44,8 @@ class Limits:
         L* from which a quiet colour is taken for a white.
     """
 
-    blend_delta_e: float = 6.5
-    clash: float = 0.35
+    blend_delta_e: float = 4.5
+    clash: float = 0.5
     echo_width: float = 7.5
     echo_darker: float = 0.18
     echo_quieter: float = 0.18

@@ -13,6 +13,8 @@ from framing_palette.ranking.subjects import Subject
 QUIET_CHROMA = (12.0, 24.0)  # C*ab between which a colour stops being a neutral
 CLEAR_STEP = (10.0, 40.0)  # L* between which a neutral comes to stand clear of the edge
 OWN_SIDE = 0.7  # a border is seen against what it touches more than the reverse
+MAIN_SHARE = (0.02, 0.15)  # shares of the edge between which a colour becomes a main part of it
+SMALL_PART = 8.0  # ΔE00 by which a small part of the edge counts as further off
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -20,6 +22,7 @@ class Separation:
     """Differences between n samples and what they touch, each of shape (n,)."""
 
     delta_e: Float64Array
+    settling: Float64Array  # ΔE00 to the nearest main colour of what it touches
     lightness: Float64Array  # L*, sample less what it touches
     chroma: Float64Array  # C*ab, sample less what it touches
     hue: Float64Array  # metric hue difference, never negative
@@ -30,8 +33,11 @@ def separation(columns: SampleColumns, subject: Subject) -> Separation:
 
     ``delta_e`` compares palette with palette: each of the sample's colours with its nearest
     neighbour across the edge, and the reverse, so that a sample equal to the rim has 0.
+    ``settling`` compares the sample's colours alone, a small part of the edge counting as further
+    off: a sample equal to any main colour of the edge has about 0.
     """
     matrix = np.asarray(delta_e_2000_matrix(columns.lab, subject.rim_lab))
+    main = rise(subject.rim_share / subject.rim_share.sum(), *MAIN_SHARE)
     own = columns.per_sample(matrix.min(axis=1))
     if len(columns):
         other = np.minimum.reduceat(matrix, columns.start, axis=0) @ subject.rim_share
@@ -43,6 +49,7 @@ def separation(columns: SampleColumns, subject: Subject) -> Separation:
     dot = mean[:, 1:] @ rim[1:]
     return Separation(
         delta_e=OWN_SIDE * own + (1.0 - OWN_SIDE) * other,
+        settling=columns.per_sample((matrix + SMALL_PART * (1.0 - main)).min(axis=1)),
         lightness=mean[:, 0] - rim[0],
         chroma=chroma - rim_chroma,
         hue=np.sqrt(np.maximum(2.0 * (chroma * rim_chroma - dot), 0.0)),

@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 from enum import StrEnum
+from math import nan
 
 from framing_palette.catalogue import Sample
 
@@ -30,6 +31,9 @@ class Measures:
         Ou and Luo 2006, area-weighted, about -1.2 to 1.7.
     texture
         Affinity of the surface with the picture's, 0..1; nan when unknown.
+    settling
+        ΔE00 to the nearest main colour of what the sample touches; nan when not measured apart
+        from ``separation_delta_e``.
     chroma_excess
         C*ab above the art's own range, 0 when inside.
     warmth
@@ -75,6 +79,7 @@ class Measures:
     echo_name: str = ""
     echo_share: float = 0.0
     echo: float = 0.0
+    settling: float = nan
     separation_chroma: float = 0.0
     separation_hue: float = 0.0
     vividness: float = 0.0
