@@ -15,7 +15,7 @@ from framing_palette.window.rack.door import RackDoor
 from framing_palette.window.rack.layer import Order, draw_layer
 from framing_palette.window.rack.map_view import RackMap, reach_words
 from framing_palette.window.rack.plane import Plane
-from framing_palette.window.rack.state import FULL_RANGE
+from framing_palette.window.rack.state import FULL_RANGE, Look
 from framing_palette.window.shell import Shell
 
 
@@ -349,3 +349,9 @@ def test_what_was_all_in_sight_stays_so_in_a_smaller_window_and_what_was_not_is_
     at_rack.resize(1366, 768)
     qtbot.wait(30)
     assert view.plane.scale == closer
+
+
+def test_nothing_near_says_what_to_do(rack: RackDoor, qtbot: QtBot) -> None:
+    rack.state.look_at(Look((50.0, 60.0, -90.0), "violet"))
+    assert rack.shelf.near.model.rowCount() == 0
+    assert "Show more families" in rack.shelf.near.told.text()

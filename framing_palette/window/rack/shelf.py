@@ -15,7 +15,7 @@ from framing_palette.window.rack.hidden_list import HiddenList
 from framing_palette.window.rack.import_sheet import ImportSheet
 from framing_palette.window.rack.marks import Marks
 from framing_palette.window.rack.rows import RackRows, Row, rows_view
-from framing_palette.window.rack.state import RackState
+from framing_palette.window.rack.state import NEAR_DELTA_E, RackState
 from framing_palette.window.rack.swatch_sheet import SwatchSheet
 from framing_palette.window.swatches import SwatchBook
 from framing_palette.window.tokens import GAP, MARGIN, WIDE_MARGIN
@@ -130,7 +130,13 @@ class NearPage(QWidget):
             name = state.look.name
             self.title.setText(f"{name[:1].upper()}{name[1:]}")
             lightness, a, b = state.look.lab
-            self.told.setText(f"L* {lightness:.0f}   a* {a:.0f}   b* {b:.0f}")
+            told = f"L* {lightness:.0f}   a* {a:.0f}   b* {b:.0f}"
+            if not rows:
+                told += "\n" + self.tr(
+                    "None of the samples shown comes within ΔE₀₀ {near:.0f}. Show more "
+                    "families, kinds or lightness."
+                ).format(near=NEAR_DELTA_E)
+            self.told.setText(told)
             self.patch.show_lab(state.look.lab)
         else:
             rows = ()
