@@ -118,7 +118,7 @@ def _parser() -> argparse.ArgumentParser:
 
 
 def _add_command(
-    commands: "argparse._SubParsersAction[argparse.ArgumentParser]",
+    commands: "argparse._SubParsersAction[_Parser]",
     name: str,
     module: ModuleType,
 ) -> None:

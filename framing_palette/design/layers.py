@@ -31,13 +31,16 @@ class Shape(StrEnum):
     ROUND = "round"
 
 
-def said(length: Length, unit: LengthUnit = "in") -> str:
-    """Write a length for a sentence in the unit that is spoken.
+def said(length: Length, unit: LengthUnit | None = None) -> str:
+    """Write a length for a sentence in the unit that is spoken; None for whichever suits it.
 
+    Zero is the same in every unit, so that without a spoken one it is told without any.
     Inches go to 1/64; what that would round is told in millimetres when they are exact. Metric
     units are told to 1/1000 mm when that is exact. ``about`` marks whatever is rounded even so.
     """
-    if unit != "in":
+    if unit is None and not length:
+        return "0"
+    if unit not in ("in", None):
         places = 3 if length.is_shown_exactly(unit, decimals=3) else 1
         return length.show(unit, decimals=places)
     is_metric = length.is_shown_exactly("mm") and not length.is_shown_exactly("in", 64)

@@ -140,7 +140,18 @@ def _art(reader: Reader, table: ArtTable, arrangement: Arrangement | None) -> Ar
 
 
 def _layer(reader: Reader, place: int, table: LayerTable) -> Layer:
+    """Make one layer; whatever is refused is told with the layer's name before the field."""
     name = f"layer {place}"
+    try:
+        return _named_layer(reader, name, table)
+    except FieldError as error:
+        if error.field.startswith(name):
+            raise
+        field = f"{name} {error.field}"
+        raise FieldError(field, got=error.got, wanted=error.wanted) from error
+
+
+def _named_layer(reader: Reader, name: str, table: LayerTable) -> Layer:
     sample = reader.sample(table.code)
     kind = _kind(name, table, sample)
     base = layer_of(sample) if sample else Layer(kind, None, code=table.code)

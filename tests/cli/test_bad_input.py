@@ -153,6 +153,21 @@ def test_a_design_that_cannot_be_built_names_the_field(
     one_sentence(command("size", design, "--json"), "design.toml", field)
 
 
+@pytest.mark.parametrize(
+    ("old", "new", "sentence"),
+    [
+        ('width = "16"', 'width = "0"', "art width is 0; give a length above zero"),
+        ('reveal = "1/4"', 'reveal = "0"', "layer 1 reveal, top is 0; give a length above zero"),
+        ('"1/16"\nreveal', '"-2 mm"\nreveal', "layer 1 thickness is -2 mm; give a length above"),
+    ],
+)
+def test_a_length_that_must_be_above_zero_is_told_with_its_layer_and_no_foreign_unit(
+    command: Command, design: Path, old: str, new: str, sentence: str
+) -> None:
+    design.write_text(design.read_text().replace(old, new, 1))
+    one_sentence(command("size", design), sentence)
+
+
 def test_a_design_with_a_sample_that_is_gone_names_its_code(
     command: Command, design: Path, rack: Path
 ) -> None:
