@@ -43,8 +43,9 @@ CodedRow = TypeVar("CodedRow", SpectrumRow, PointRow, ConservationRow)
 def read_catalogue_folder(folder: Path) -> tuple[Catalogue, tuple[CellProblem, ...]]:
     """Return the good samples of a catalogue folder, and everything that is wrong with it.
 
-    A row with a bad cell is left out, whole; a bad spectrum or cross-section only leaves that one
-    fact unknown.
+    A bad cell of samples.csv leaves that one fact unknown, and so does a bad spectrum or
+    cross-section; without a usable code or kind the row is left out, and a sample with a bad colour
+    is, too.
 
     Parameters
     ----------

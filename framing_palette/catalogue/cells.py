@@ -3,7 +3,7 @@
 import math
 import re
 import sys
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from decimal import Decimal, InvalidOperation
 from enum import StrEnum
@@ -51,12 +51,20 @@ class RowReader:
         """Return text that many rows share, kept in the memory once."""
         return sys.intern(self.text(column))
 
-    def code(self, column: str = "code") -> str:
-        """Return the code of a sample, or an empty text when it cannot be one."""
+    def code(self, column: str = "code", *, so: str = "") -> str:
+        """Return the code of a sample, or an empty text when it cannot be one.
+
+        Parameters
+        ----------
+        column
+            Whose cell.
+        so
+            What follows from a bad cell, for the message.
+        """
         code = self.text(column)
         reason = why_not_a_code(code)
         if reason:
-            self.tell(column, reason)
+            self.tell(column, reason + so)
             return ""
         return sys.intern(code)
 
@@ -125,16 +133,37 @@ class RowReader:
         self.tell(column, f'"{text}" is neither true nor false')
         return None
 
-    def word(self, column: str, words: type[Word]) -> Word | None:
-        """Return the cell as one of a set of words; None when empty or bad."""
+    def word(
+        self,
+        column: str,
+        words: type[Word],
+        *,
+        others: Mapping[str, Word] | None = None,
+        so: str = "",
+    ) -> Word | None:
+        """Return the cell as one of a set of words; None when empty or bad.
+
+        Parameters
+        ----------
+        column
+            Whose cell.
+        words
+            What it may say.
+        others
+            What else is understood, and as which word.
+        so
+            What follows from a bad cell, for the message.
+        """
         text = self.row.cells.get(column, "")
         if not text:
             return None
         plain = text.lower().replace(" ", "_").replace("-", "_")
+        if others and plain in others:
+            return others[plain]
         try:
             return words(plain)
         except ValueError:
-            self.tell(column, f'"{text}" is not one of {", ".join(words)}')
+            self.tell(column, f'"{text}" is not one of {", ".join(words)}{so}')
             return None
 
     def _figures(self, column: str) -> str:

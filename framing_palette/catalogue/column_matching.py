@@ -13,7 +13,7 @@ from typing import Literal
 from framing_palette.catalogue.cells import RowReader, length_text
 from framing_palette.catalogue.palette_rows import read_colour_row
 from framing_palette.catalogue.problems import CellProblem, ProblemList
-from framing_palette.catalogue.sample_rows import SAMPLE_COLUMNS, read_sample_row
+from framing_palette.catalogue.sample_rows import LEFT_OUT, SAMPLE_COLUMNS, read_sample_row
 from framing_palette.catalogue.samples import Kind, Sample, SampleColour
 from framing_palette.catalogue.table_files import TableRow, open_table
 from framing_palette.catalogue.wording import plain_words
@@ -179,7 +179,7 @@ def _samples(
         if sample is None:
             continue
         if sample.code in seen:
-            row.tell("code", f"{sample.code} stands in row {seen[sample.code]} already")
+            row.tell("code", f"{sample.code} stands in row {seen[sample.code]} already{LEFT_OUT}")
             continue
         colours = _colours(row)
         if colours is not None:

@@ -20,7 +20,7 @@ from framing_palette.catalogue.conditions import (
     lab_from,
     lab_from_xyz,
 )
-from framing_palette.catalogue.palette_rows import can_be_seen, why_not_a_reflectance
+from framing_palette.catalogue.palette_rows import is_possible, why_not_a_reflectance
 from framing_palette.catalogue.samples import Kind, Lab, Sample, SampleColour
 from framing_palette.catalogue.wavelengths import reflectances_at_ten
 from framing_palette.colour import delta_e_2000, spectrum_to_lab_d50
@@ -258,7 +258,7 @@ def disagreement(lab: FloatArray, stored: FloatArray) -> list[str]:
 
 
 def check_colours(lab: FloatArray, source: Path) -> None:
-    """Refuse colours that no surface has.
+    """Refuse figures that can stand for no colour.
 
     Raises
     ------
@@ -266,9 +266,9 @@ def check_colours(lab: FloatArray, source: Path) -> None:
         Naming the first such set.
     """
     for number, (lightness, a, b) in enumerate(np.asarray(lab, dtype=np.float64).tolist(), 1):
-        if not (0 <= lightness <= 100.5 and can_be_seen((lightness, a, b))):
+        if not (lightness <= 100.5 and is_possible((min(lightness, 100.0), a, b))):
             problem = f"has in set {number} the colour {lightness:.1f}, {a:.1f}, {b:.1f}"
-            raise _wrong(source, problem, "check the figures: no surface has that colour")
+            raise _wrong(source, problem, "check the figures: nothing has that colour")
 
 
 def _texts(columns: dict[str, int], table: CgatsTable, names: Sequence[str]) -> list[str]:

@@ -17,6 +17,10 @@ SHARE_TOLERANCE = 0.02
 # A brightened paper reflects more than the light it gets at some wavelengths, because it turns
 # ultraviolet into blue; beyond this cube root of a tristimulus ratio nothing in a shop does.
 _MOST_CUBE_ROOT = 1.06
+_LARGEST_CHROMA_AXIS = 128  # a and b of the usual picture files end here
+# Screens, vivid pigments and rounded figures overstep what a surface can have by a little; these
+# ratios to the white's X, Y and Z are beyond any of them (a margin of our own choice).
+_POSSIBLE_RATIOS = (-0.03, 1.75)
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,24 +58,49 @@ def read_colour_row(row: RowReader) -> ColourRow | None:
     before = row.problems.count
     code = row.code()
     lightness = row.number("l", least=0, most=100)
-    a, b = (row.number(column, least=-200, most=200) for column in ("a", "b"))
+    most = _LARGEST_CHROMA_AXIS
+    a, b = (row.number(column, least=-most, most=most) for column in ("a", "b"))
     share = row.number("share", least=0, most=100)
     for column, value in (("l", lightness), ("a", a), ("b", b)):
         if value is None and not row.text(column):
             row.tell(column, "the cell is empty but a colour needs L, a and b")
     if row.problems.count > before or lightness is None or a is None or b is None:
         return None
-    if not can_be_seen((lightness, a, b)):
-        row.tell("a", f"no surface has the colour {lightness:g}, {a:g}, {b:g}")
+    figures = f"{lightness:g}, {a:g}, {b:g}"
+    if not is_possible((lightness, a, b)):
+        row.tell("a", f"nothing has the colour {figures}; measure it again")
         return None
+    if not can_be_seen((lightness, a, b)):
+        reason = f"{figures} is more vivid than a surface can be; it is used as it is"
+        row.tell("a", reason, is_notice=True)
     return ColourRow(code, (lightness, a, b), share, row.row.number)
+
+
+def is_possible(lab: Lab) -> bool:
+    """Whether these figures can stand for a colour at all, be it a screen's or a vivid pigment's.
+
+    L from 0 to 100, a and b from -128 to 128, and X, Y and Z not far outside black to white.
+    """
+    if not (0 <= lab[0] <= 100 and max(abs(lab[1]), abs(lab[2])) <= _LARGEST_CHROMA_AXIS):
+        return False
+    least, most = _POSSIBLE_RATIOS
+    return all(least <= _ratio_of(root) <= most for root in _cube_roots(lab))
 
 
 def can_be_seen(lab: Lab) -> bool:
     """Whether a surface in ordinary light can have this colour: no negative or excessive light."""
+    return all(root - 4 / 29 >= -1e-9 and root <= _MOST_CUBE_ROOT for root in _cube_roots(lab))
+
+
+def _cube_roots(lab: Lab) -> tuple[float, float, float]:
+    """Return f(X/Xn), f(Y/Yn) and f(Z/Zn) of CIE 15."""
     middle = (lab[0] + 16) / 116
-    roots = (middle + lab[1] / 500, middle, middle - lab[2] / 200)
-    return all(root - 4 / 29 >= -1e-9 and root <= _MOST_CUBE_ROOT for root in roots)
+    return middle + lab[1] / 500, middle, middle - lab[2] / 200
+
+
+def _ratio_of(root: float) -> float:
+    """Return the tristimulus ratio of such a root, the inverse of f in CIE 15."""
+    return root**3 if root > 6 / 29 else 3 * (6 / 29) ** 2 * (root - 4 / 29)
 
 
 def colours_of(

@@ -43,14 +43,26 @@ SAMPLE_COLUMNS = (
     "tags",
 )
 REQUIRED_SAMPLE_COLUMNS = ("code", "kind")
+LEFT_OUT = "; this row is left out"
+_PRICED_BY = {
+    "m": PriceBasis.METRE,
+    "meter": PriceBasis.METRE,
+    "ft": PriceBasis.FOOT,
+    "length": PriceBasis.STICK,
+    "each": PriceBasis.PIECE,
+    "ea": PriceBasis.PIECE,
+    "board": PriceBasis.SHEET,
+}
 
 
 def read_sample_row(row: RowReader) -> Sample | None:
-    """Return the sample of a row, or None when a cell is bad (the row's problems tell which)."""
-    before = row.problems.count
-    code, kind = row.code(), row.word("kind", Kind)
+    """Return the sample of a row, or None when it has no usable code or kind, which is told.
+
+    Any other bad cell is told, too, and what it should say is unknown.
+    """
+    code, kind = row.code(so=LEFT_OUT), row.word("kind", Kind, so=LEFT_OUT)
     if kind is None and not row.text("kind"):
-        row.tell("kind", f"the kind is missing; write one of {', '.join(Kind)}")
+        row.tell("kind", f"the kind is missing; write one of {', '.join(Kind)}{LEFT_OUT}")
     facts: dict[str, Any] = {
         **{name: row.length(column) for column, name in _LENGTHS.items()},
         "surface": row.word("surface", Surface),
@@ -60,7 +72,7 @@ def read_sample_row(row: RowReader) -> Sample | None:
         "texture_file": _texture_name(row),
         "texture_mm_per_px": row.number("texture_mm_per_px", least=1e-4, most=100),
         "price": row.price("price"),
-        "price_per": row.word("price_per", PriceBasis),
+        "price_per": row.word("price_per", PriceBasis, others=_PRICED_BY),
         "in_stock": row.truth("in_stock"),
         "join": _join(row),
         "conservation": row.common_text("conservation"),
@@ -68,7 +80,7 @@ def read_sample_row(row: RowReader) -> Sample | None:
         "tags": split_tags(row.text("tags")),
     }
     _check_rabbet(row, facts)
-    if row.problems.count > before or kind is None:
+    if not code or kind is None:
         return None
     return Sample(code=code, name=row.text("name") or code, kind=kind, colours=(), **facts)
 
@@ -90,18 +102,22 @@ def _join(row: RowReader) -> str:
     join = row.text("join").lower()
     if join not in {"", "mitre", "butt"}:
         row.tell("join", f'"{join}" is neither mitre nor butt')
+        return ""
     return join
 
 
 def _check_rabbet(row: RowReader, facts: dict[str, Any]) -> None:
+    """Make a rabbet as wide as its face unknown, and remark on one deeper than its moulding."""
     if row.text("kind") == Kind.WOOD_FILLET:
         return  # its rabbet is a tail beside the face, not under it
     face, width = facts["face"], facts["rabbet_width"]
     if face is not None and width is not None and width >= face:
         row.tell("rabbet_width_mm", "the rabbet is as wide as the face or wider")
+        facts["rabbet_width"] = None
     height, depth = facts["thickness"], facts["rabbet_depth"]
     if height is not None and depth is not None and depth > height:
-        row.tell("rabbet_depth_mm", "the rabbet is deeper than the moulding is thick")
+        reason = "the rabbet is deeper than the moulding is thick; check both figures"
+        row.tell("rabbet_depth_mm", reason, is_notice=True)
 
 
 def _text_writer(name: str) -> Callable[[Sample], str]:

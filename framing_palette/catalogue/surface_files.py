@@ -4,6 +4,7 @@ import zlib
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import replace
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import numpy as np
 
@@ -24,13 +25,30 @@ from framing_palette.colour import srgb_u8_to_lab_d50
 from framing_palette.errors import CatalogueError
 from framing_palette.picture import measure_texture
 
+if TYPE_CHECKING:
+    from PIL.Image import Image
+
 LARGEST_SIDE_PX = 8192
 MEASURED_AT_ONCE = 500
-"""Samples whose textures are measured while a catalogue is opened; about a minute's work."""
+"""Samples whose textures are measured while a catalogue is opened; two minutes' work at most."""
+MEASURED_SIDE_PX = 1200
+"""Of a larger texture the middle is measured, so many pixels a side; a surface repeats itself."""
+_NEEDED_MM_PER_PX = 0.125  # four pixels to the finest measured wavelength, half a millimetre
 
 
-def read_texture_picture(path: Path) -> tuple[UInt8Array, bool]:
+def read_texture_picture(
+    path: Path, *, reduced_by: int = 1, most_px: int = LARGEST_SIDE_PX
+) -> tuple[UInt8Array, bool]:
     """Return a texture picture as sRGB, shape (rows, columns, 3), and whether it is a grey relief.
+
+    Parameters
+    ----------
+    path
+        The picture.
+    reduced_by
+        So many pixels along each side become one.
+    most_px
+        Of what is larger after that, the middle is returned, at most so many pixels a side.
 
     Raises
     ------
@@ -48,7 +66,7 @@ def read_texture_picture(path: Path) -> tuple[UInt8Array, bool]:
                     todo=f"cut a texture of at most {LARGEST_SIDE_PX} pixels a side",
                 )
             is_relief = image.mode in {"L", "LA", "I;16", "1"}
-            return np.asarray(image.convert("RGB")), is_relief
+            return np.asarray(_middle_of(image, reduced_by, most_px).convert("RGB")), is_relief
     except (OSError, ValueError, SyntaxError, Image.DecompressionBombError) as error:
         if isinstance(error, CatalogueError):
             raise
@@ -57,16 +75,30 @@ def read_texture_picture(path: Path) -> tuple[UInt8Array, bool]:
         ) from error
 
 
+def _middle_of(image: "Image", reduced_by: int, most_px: int) -> "Image":
+    """Return a picture reduced, and cut to its middle when it is larger than needed."""
+    if reduced_by > 1:
+        image = (image if image.mode == "L" else image.convert("RGB")).reduce(reduced_by)
+    width, height = (min(most_px, side) for side in image.size)
+    left, top = (image.width - width) // 2, (image.height - height) // 2
+    return image.crop((left, top, left + width, top + height))
+
+
 def measure_surface_file(path: Path, mm_per_px: float) -> MeasuredSurface:
     """Return the measures of one texture picture at a known scale.
+
+    A picture finer than the finest wavelength needs is reduced first, and of what then has more
+    than ``MEASURED_SIDE_PX`` a side the middle is measured.
 
     Raises
     ------
     CatalogueError
         When the file is no picture.
     """
-    srgb, is_relief = read_texture_picture(path)
-    texture = measure_texture(srgb_u8_to_lab_d50(srgb), mm_per_px)
+    reduced_by = max(1, int(_NEEDED_MM_PER_PX / mm_per_px))
+    srgb, is_relief = read_texture_picture(path, reduced_by=reduced_by, most_px=MEASURED_SIDE_PX)
+    texture = measure_texture(srgb_u8_to_lab_d50(srgb), mm_per_px * reduced_by)
+    texture = replace(texture, mm_per_px=mm_per_px)  # as the sample states it
     return MeasuredSurface(path.name, is_relief, checksum_of(path), texture)
 
 

@@ -53,11 +53,20 @@ def test_every_bad_cell_is_told_with_its_row_and_column_and_the_good_rows_still_
         "F6,,30,3.20,no,gloss,metre,glued\n"
         "G7,moulding,99999,1e99,no,gloss,metre,\n"
     )
-    colours = "code,L,a,b\nE5,50,0,0\n"
+    colours = "code,L,a,b\nE5,50,0,0\nA1,70,1,2\n"
     catalogue, problems = read_catalogue_folder(
         write_folder(tmp_path, samples=samples, colours=colours)
     )
-    assert [sample.code for sample in catalogue.samples] == ["E5"]
+    assert [sample.code for sample in catalogue.samples] == ["A1", "B2", "D4", "E5", "G7"]
+    first, second, fourth, last = (catalogue[code] for code in ("A1", "B2", "D4", "G7"))
+    assert (first.face, first.price, first.in_stock) == (None, Decimal(12), True)
+    assert (second.face, second.price, second.in_stock) == (Length.mm_of("25"), None, None)
+    assert (second.finish, second.price_per) == (None, PriceBasis.METRE)
+    assert (fourth.face, fourth.price_per, fourth.finish) == (None, None, Finish.GLOSS)
+    assert (last.face, last.price) == (None, None)
+    assert first.colours[0].lab == (70, 1, 2)
+    left_out = [p.row for p in problems if p.reason.endswith("this row is left out")]
+    assert sorted({row for row in left_out if row is not None}) == [4, 7]
     assert {(p.row, p.column) for p in problems if not p.is_notice} == {
         (2, "face_mm"),
         (3, "price"),
@@ -90,6 +99,26 @@ def test_a_code_that_cannot_be_one_is_refused(tmp_path: Path, code: str, reason:
     catalogue, problems = read_catalogue_folder(folder)
     assert len(catalogue) == 2
     assert reason in errors(problems)[0]
+    assert "this row is left out" in errors(problems)[0]
+
+
+@pytest.mark.parametrize(
+    ("word", "basis"),
+    [
+        *((word, PriceBasis.METRE) for word in ("m", "metre", "Meter", "M")),
+        *((word, PriceBasis.FOOT) for word in ("ft", "foot")),
+        *((word, PriceBasis.PIECE) for word in ("each", "ea", "piece")),
+        *((word, PriceBasis.SHEET) for word in ("sheet", "board")),
+        *((word, PriceBasis.STICK) for word in ("stick", "length")),
+    ],
+)
+def test_what_a_price_buys_may_be_written_as_the_trade_writes_it(
+    tmp_path: Path, word: str, basis: PriceBasis
+) -> None:
+    samples = f"code,kind,price,price_per\nA1,mat,2,{word}\nB2,mat,2,sheet\n"
+    catalogue, problems = read_catalogue_folder(write_folder(tmp_path, samples=samples))
+    assert catalogue["A1"].price_per is basis
+    assert problems == ()
 
 
 def test_the_second_row_of_a_code_is_left_out_and_the_first_is_named(tmp_path: Path) -> None:
@@ -105,8 +134,11 @@ def test_the_second_row_of_a_code_is_left_out_and_the_first_is_named(tmp_path: P
     [
         ("A1,1,101,0,0", "l", "outside 0 to 100"),
         ("A1,1,50,260,0", "a", "outside"),
-        ("A1,1,98,40,-60", "a", "no surface has the colour"),
-        ("A1,1,1,0,60", "a", "no surface has the colour"),
+        ("A1,1,98,40,-60", "a", "nothing has the colour"),
+        ("A1,1,1,0,60", "a", "nothing has the colour"),
+        ("A1,1,100,0,-128", "a", "nothing has the colour"),
+        ("A1,1,50,0,129", "b", "outside -128 to 128"),
+        ("A1,1,50,inf,0", "a", "not a number"),
         ("A1,-1,50,0,0", "share", "outside"),
         ("A1,1,,0,0", "l", "empty"),
         ("A1,1,nan,0,0", "l", "not a number"),
@@ -130,6 +162,16 @@ def test_a_brightened_white_that_reflects_a_little_blue_too_much_is_accepted(
     catalogue, problems = read_catalogue_folder(write_folder(tmp_path, colours=colours))
     assert "A1" in catalogue
     assert not problems
+
+
+@pytest.mark.parametrize("lab", ["85,-16,-42", "20,40,40", "30,50,55"])
+def test_a_colour_more_vivid_than_a_surface_is_kept_with_a_remark(tmp_path: Path, lab: str) -> None:
+    colours = f"code,share,L,a,b\nA1,1,{lab}\nB2,1,50,0,0\n"
+    catalogue, problems = read_catalogue_folder(write_folder(tmp_path, colours=colours))
+    assert catalogue["A1"].colours[0].lab == tuple(float(part) for part in lab.split(","))
+    assert errors(problems) == []
+    assert "colours.csv row 2, column a: " in notices(problems)[0]
+    assert "more vivid than a surface can be" in notices(problems)[0]
 
 
 def test_shares_are_scaled_to_one_and_sorted_and_it_is_said_when_they_were_far_off(
@@ -175,7 +217,8 @@ def test_a_comma_inside_a_figure_of_a_comma_file_is_refused_because_it_may_be_th
 ) -> None:
     samples = 'code,kind,sheet_w_mm\nA1,mat,"1,016"\nB2,mat,1016\n'
     catalogue, problems = read_catalogue_folder(write_folder(tmp_path, samples=samples))
-    assert "A1" not in catalogue
+    assert catalogue["A1"].sheet_w is None
+    assert catalogue["B2"].sheet_w == Length.mm_of("1016")
     assert "contains a comma" in errors(problems)[0]
 
 
@@ -224,7 +267,7 @@ def test_a_texture_that_is_missing_or_a_path_is_told(tmp_path: Path) -> None:
     samples = "code,kind,texture\nA1,mat,none.png\nB2,mat,../../secret.png\n"
     catalogue, problems = read_catalogue_folder(write_folder(tmp_path, samples=samples))
     assert catalogue["A1"].texture_file == ""
-    assert "B2" not in catalogue
+    assert catalogue["B2"].texture_file == ""
     assert "textures/none.png is not there" in notices(problems)[-1]
     assert "is a path" in errors(problems)[0]
 
@@ -274,14 +317,21 @@ def test_a_cross_section_is_ordered_and_one_that_goes_back_is_unknown(tmp_path: 
     assert {p.row for p in problems if p.file == "profiles.csv"} == {4, 6, 7, 8}
 
 
-def test_a_rabbet_wider_than_its_face_or_deeper_than_its_wood_is_refused(tmp_path: Path) -> None:
+def test_a_rabbet_as_wide_as_its_face_is_unknown_and_one_deeper_than_its_wood_is_remarked_on(
+    tmp_path: Path,
+) -> None:
     samples = (
         "code,kind,face_mm,thickness_mm,rabbet_width_mm,rabbet_depth_mm\n"
         "A1,moulding,6,20,6,10\nB2,moulding,30,20,6,21\nC3,wood_fillet,5,6,7,4\n"
     )
     catalogue, problems = read_catalogue_folder(write_folder(tmp_path, samples=samples))
-    assert [sample.code for sample in catalogue.samples] == ["C3"]
-    assert {p.column for p in problems if not p.is_notice} == {"rabbet_width_mm", "rabbet_depth_mm"}
+    assert [sample.code for sample in catalogue.samples] == ["A1", "B2", "C3"]
+    assert catalogue["A1"].rabbet_width is None
+    assert catalogue["A1"].face == Length.mm_of("6")
+    assert catalogue["B2"].rabbet_depth == Length.mm_of("21")
+    assert catalogue["B2"].thickness == Length.mm_of("20")
+    assert [p.column for p in problems if not p.is_notice] == ["rabbet_width_mm"]
+    assert "deeper than the moulding is thick" in notices(problems)[0]
 
 
 def test_claims_keep_scope_and_date_and_bad_ones_are_told(tmp_path: Path) -> None:
@@ -430,8 +480,10 @@ def test_a_cross_section_of_one_point_is_none(tmp_path: Path) -> None:
 
 def test_a_price_or_length_too_large_to_be_one_is_told(tmp_path: Path) -> None:
     samples = "code,kind,price,face_mm\nA1,mat,inf,3\nB2,mat,2,3e400\n"
-    with pytest.raises(CatalogueError, match="inf is not a price that can be"):
-        read_catalogue_folder(write_folder(tmp_path, samples=samples))
+    catalogue, problems = read_catalogue_folder(write_folder(tmp_path, samples=samples))
+    assert (catalogue["A1"].price, catalogue["B2"].face) == (None, None)
+    assert "inf is not a price that can be" in errors(problems)[0]
+    assert "column face_mm" in errors(problems)[1]
 
 
 def test_textures_that_cannot_be_copied_or_described_are_one_sentence(tmp_path: Path) -> None:

@@ -68,7 +68,7 @@ def test_a_slightly_misspelt_column_is_still_found_and_no_column_is_used_twice()
 def test_the_preview_shows_the_first_rows_and_what_is_not_used(sheet: Path) -> None:
     match = guess_match(SHEET.splitlines()[0].split(","), kind=Kind.MOULDING)
     preview = preview_matched_file(sheet, match, rows=2)
-    assert [sample.code for sample in preview.samples] == ["R1"]
+    assert [sample.code for sample in preview.samples] == ["R1", "R2"]
     assert preview.unused == ("remarks",)
     assert len(preview.problems) == 1
 
@@ -76,7 +76,7 @@ def test_the_preview_shows_the_first_rows_and_what_is_not_used(sheet: Path) -> N
 def test_good_rows_are_read_and_bad_ones_told(sheet: Path) -> None:
     match = guess_match(SHEET.splitlines()[0].split(","), kind=Kind.MOULDING)
     samples, problems = read_matched_file(sheet, match)
-    assert [sample.code for sample in samples] == ["R1", "R3"]
+    assert [sample.code for sample in samples] == ["R1", "R2", "R3"]
     first = samples[0]
     assert first.face == Length.inches("1 1/2")
     assert first.rabbet_depth == Length.mm_of(12)
@@ -84,7 +84,8 @@ def test_good_rows_are_read_and_bad_ones_told(sheet: Path) -> None:
     assert first.price_per is PriceBasis.METRE
     assert first.kind is Kind.MOULDING
     assert first.colours[0].lab == (60, 8, 22)
-    assert samples[1].colours == ()
+    assert (samples[1].face, samples[1].colours[0].lab) == (None, (70, 4, 18))
+    assert samples[2].colours == ()
     told = errors(problems)
     assert len(told) == 3
     assert '"wide" is not a length' in told[0]

@@ -152,7 +152,8 @@ def test_reflectances_are_believed_over_a_lab_that_disagrees_and_it_is_told() ->
         (("1", "5.9M", "0", "0"), '"5.9M" for LAB_L in set 1'),
         (("1", "nan", "0", "0"), '"nan" for LAB_L'),
         (("1", "120", "0", "0"), "set 1 the colour 120.0"),
-        (("1", "50", "0", "190"), "no surface has that colour"),
+        (("1", "50", "0", "190"), "nothing has that colour"),
+        (("1", "-1", "0", "0"), "set 1 the colour -1.0"),
     ],
 )
 def test_a_bad_figure_is_refused_with_its_place(row: tuple[str, ...], message: str) -> None:

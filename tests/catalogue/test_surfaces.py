@@ -166,3 +166,29 @@ def test_a_texture_that_cannot_be_measured_leaves_its_sample_as_it_was(folder: P
     assert measured["A1"].texture is None
     assert measured["B2"].texture is not None
     assert len(problems) == 1
+
+
+def test_of_a_large_texture_the_middle_is_measured(tmp_path: Path, tile: np.ndarray) -> None:
+    large = np.full((1440, 2016), 20, dtype=np.uint8)
+    middle = np.tile(tile, (13, 13))[:1200, :1200]
+    large[120:1320, 408:1608] = middle
+    Image.fromarray(large).save(tmp_path / "large.png")
+    Image.fromarray(middle).save(tmp_path / "middle.png")
+    found, wanted = (
+        measure_surface_file(tmp_path / name, 0.1).texture for name in ("large.png", "middle.png")
+    )
+    assert texture_numbers(found) == pytest.approx(texture_numbers(wanted), nan_ok=True)
+
+
+def test_a_texture_finer_than_needed_is_reduced_and_measures_the_same(tmp_path: Path) -> None:
+    columns = np.arange(2000) * 0.03  # millimetres
+    line = 128 + 12 * np.sin(2 * np.pi * columns / 2) + 8 * np.sin(2 * np.pi * columns / 16)
+    picture = np.tile(np.round(line).astype(np.uint8), (2000, 1))
+    Image.fromarray(picture).save(tmp_path / "fine.png")
+    found = measure_surface_file(tmp_path / "fine.png", 0.03).texture
+    relief = np.repeat(picture[..., np.newaxis], 3, axis=2)
+    wanted = measure_texture(srgb_u8_to_lab_d50(relief), 0.03)
+    assert found.mm_per_px == 0.03
+    assert found.lightness_contrast[2:] == pytest.approx(wanted.lightness_contrast[2:], rel=0.05)
+    assert found.lightness_contrast[5] > 1  # the 16 mm wave, wider than 1200 px would hold
+    assert found.direction_deg == pytest.approx(90, abs=1)
