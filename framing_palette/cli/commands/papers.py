@@ -83,7 +83,7 @@ def run(arguments: argparse.Namespace) -> None:
     from framing_palette.jobs.handing_over_files import write_proposal, write_ticket
 
     wishes = _wishes(arguments)
-    catalogue = read_catalogue(arguments.catalog or shipped_folder("catalog"))
+    catalogue = read_catalogue(arguments.catalog or shipped_folder("catalog"), measure=False)
     packed = read_job_file(arguments.job, catalogue)
     proposal: Path | None = None
     ticket: tuple[Path, ...] = ()

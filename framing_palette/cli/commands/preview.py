@@ -44,7 +44,7 @@ def run(arguments: argparse.Namespace) -> None:
     from framing_palette.picture import read_picture_file
     from framing_palette.preview import write_preview_file
 
-    catalogue = read_catalogue(arguments.catalog)
+    catalogue = read_catalogue(arguments.catalog, measure=False)
     design = read_design(arguments.design, catalogue)
     with progress(f"Reading {arguments.picture}"):
         picture = read_picture_file(arguments.picture, max_side=max(1600, arguments.width_px))

@@ -32,7 +32,7 @@ def run(arguments: argparse.Namespace) -> None:
     """
     from framing_palette.design import read_size_report
 
-    catalogue = read_catalogue(arguments.catalog) if arguments.catalog else None
+    catalogue = read_catalogue(arguments.catalog, measure=False) if arguments.catalog else None
     report = read_size_report(arguments.design, catalogue)
     if arguments.json:
         print_json(report)
