@@ -25,6 +25,7 @@ from framing_palette.papers.ticket_parts import (
     BODY,
     HEAD,
     SMALL,
+    SumLine,
     cut_blocks,
     facts_block,
     headed,
@@ -44,6 +45,7 @@ FACE_HEIGHT: Final = 96.0
 SECTION_HEIGHTS: Final = (88.0, 112.0, 140.0)
 WELL_ENLARGED: Final = 1.5
 BETWEEN: Final = 5.0
+MOST_SUMS_HEIGHT: Final = 200.0  # fits the shorter page with its head
 UNIT_NAMES: Final = {"in": "inches", "mm": "millimetres", "cm": "centimetres"}
 
 
@@ -192,5 +194,15 @@ def _cautions(contents: TicketContents, width: float) -> Group:
 
 def _sums(contents: TicketContents, cuts: tuple[Cut, ...], width: float) -> Group:
     lines = sum_lines(cuts, contents.notation)
-    blocks = [sums_block(lines, width)] if lines else []
-    return _group("HOW THE FIGURES WERE REACHED", width, blocks)
+    return _group("HOW THE FIGURES WERE REACHED", width, _sum_blocks(lines, width))
+
+
+def _sum_blocks(lines: tuple[SumLine, ...], width: float) -> list[Drawing]:
+    """Return the sums in blocks, each no higher than a page holds."""
+    if not lines:
+        return []
+    block = sums_block(lines, width)
+    if block.height <= MOST_SUMS_HEIGHT or len(lines) == 1:
+        return [block]
+    middle = len(lines) // 2
+    return [*_sum_blocks(lines[:middle], width), *_sum_blocks(lines[middle:], width)]
