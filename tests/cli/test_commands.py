@@ -175,7 +175,7 @@ def test_catalog_check_names_file_row_and_column_and_ends_with_2(
     ended = command("catalog", "check", rack)
     assert ended.code == 2
     assert "samples.csv row 3, column thickness_mm" in ended.out
-    assert "5 good samples" in ended.err
+    assert "6 good samples" in ended.err
 
 
 def test_doctor_finds_this_installation_sound(command: Command) -> None:
