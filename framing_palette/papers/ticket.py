@@ -42,6 +42,7 @@ TITLE: Final = Style(12)
 QR_SIDE: Final = 25.0
 FACTS_WIDTH: Final = 46.0
 FACE_HEIGHT: Final = 96.0
+LEAST_FACE_HEIGHT: Final = 48.0
 SECTION_HEIGHTS: Final = (88.0, 112.0, 140.0)
 WELL_ENLARGED: Final = 1.5
 BETWEEN: Final = 5.0
@@ -151,8 +152,10 @@ def _face(contents: TicketContents, width: float) -> Group:
     room = width - FACTS_WIDTH - 6.0
     height = max(FACE_HEIGHT, facts.height)
     face = face_drawing(contents.cuttable, contents.notation, (room, height))
-    centred = face.moved((room - face.width) / 2, 0.0)
-    padded = Drawing(room + 6.0, face.height, centred.shapes)
+    # The figures of a very low frame are longer than the frame is high.
+    spare = max(0.0, LEAST_FACE_HEIGHT - face.height)
+    centred = face.moved((room - face.width) / 2, spare / 2)
+    padded = Drawing(room + 6.0, face.height + spare, centred.shapes)
     return _group("FACE, SEEN FROM THE FRONT", width, [beside(padded, facts)])
 
 
