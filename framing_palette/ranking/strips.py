@@ -168,3 +168,16 @@ def width_seen(sample: Sample, *, mat_border: Length) -> Length:
     if sample.face is None:
         raise UnknownFactError(sample.code, fact="face width", needed_for="showing it at scale")
     return sample.face
+
+
+def width_laid(sample: Sample, *, mat_border: Length) -> Length:
+    """Return how wide a sample is seen in a frame: of a wrapped fillet its bevel alone.
+
+    Raises
+    ------
+    UnknownFactError
+        When a moulding, fillet or liner has no face width.
+    """
+    if sample.kind is Kind.WRAPPED_FILLET and sample.bevel:
+        return sample.bevel
+    return width_seen(sample, mat_border=mat_border)

@@ -19,6 +19,7 @@ from framing_palette.ranking.strips import (
     snapped_turn,
     strip_scale,
     turned,
+    width_laid,
     width_seen,
 )
 from framing_palette.units import Length
@@ -130,3 +131,15 @@ def test_the_scale_is_the_pictures_own_or_a_nominal_one(known: float | None, wan
     lab = np.zeros((20, 40, 3), dtype=np.float32)
     trust = ColourTrust("assumed", TrustGrade.UNKNOWN, "Nothing tells.")
     assert strip_scale(Picture(lab, known, trust, 40, 20)) == wanted
+
+
+def test_a_wrapped_fillet_in_a_frame_shows_its_bevel_and_other_samples_what_is_seen_of_them() -> (
+    None
+):
+    border = Length.mm_of(50)
+    fillet = replace(sample(Kind.WRAPPED_FILLET, Length.mm_of(32)), bevel=Length.mm_of(5))
+    assert width_laid(fillet, mat_border=border) == Length.mm_of(5)
+    assert width_laid(replace(fillet, bevel=None), mat_border=border) == Length.mm_of(32)
+    assert width_laid(sample(Kind.MOULDING, Length.mm_of(30)), mat_border=border) == Length.mm_of(
+        30
+    )

@@ -9,7 +9,7 @@ from PySide6.QtGui import QColor, QKeyEvent, QLinearGradient, QPainter, QPainter
 from framing_palette.catalogue import Kind, Sample
 from framing_palette.errors import FramingPaletteError
 from framing_palette.preview.swatches import Piece
-from framing_palette.ranking.strips import width_seen
+from framing_palette.ranking.strips import width_laid
 from framing_palette.window.canvas.layer import Layer
 from framing_palette.window.canvas.place import Place
 from framing_palette.window.greys import surround_color
@@ -92,7 +92,7 @@ class BorderLayer(Layer):
         for code in self._codes():
             if code in self._session.catalogue:
                 sample = self._session.sample_of(code)
-                outer_mm = inner_mm + width_seen(sample, mat_border=border).as_float_mm()
+                outer_mm = inner_mm + width_laid(sample, mat_border=border).as_float_mm()
                 yield Band(sample, inner_mm, outer_mm)
                 inner_mm = outer_mm
 
