@@ -35,7 +35,7 @@ from framing_palette.picture.squaring import (
 from framing_palette.picture.trust import chart_trust, grey_trust
 from framing_palette.units import Length
 
-INTAKE_SIDE: Final = 4000
+INTAKE_SIDE: Final = 3200
 """Longest side, in pixels, at which a photograph is taken in."""
 
 UNEVEN_LIGHT: Final = 1.12
