@@ -44,7 +44,7 @@ class Limits:
         L* from which a quiet colour is taken for a white.
     """
 
-    blend_delta_e: float = 4.5
+    blend_delta_e: float = 5.0
     clash: float = 0.5
     echo_width: float = 7.5
     echo_darker: float = 0.18

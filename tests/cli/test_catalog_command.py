@@ -33,7 +33,7 @@ def test_check_counts_the_good_samples_and_lists_the_bad_cells(
     assert answer("catalog", "check", tmp_path) == 2
     told = capsys.readouterr()
     assert "samples.csv row 2, column price" in told.out
-    assert "1 good samples; 1 problems." in told.err
+    assert "2 good samples; 1 problems." in told.err
 
 
 def test_import_previews_and_then_writes_the_merged_folder(
