@@ -12,7 +12,7 @@ from framing_palette.cli import main as cli_main
 from tests.cli.conftest import Command, Ended
 
 
-def one_sentence(ended: Ended, *named: str) -> None:
+def check_one_sentence(ended: Ended, *named: str) -> None:
     assert ended.code == 2, ended
     assert ended.out == ""
     told = [line for line in ended.err.splitlines() if line.startswith("framing-palette: ")]
@@ -35,15 +35,15 @@ def test_a_broken_picture_is_named(
     command: Command, tmp_path: Path, name: str, content: bytes
 ) -> None:
     (tmp_path / name).write_bytes(content)
-    one_sentence(command("palette", tmp_path / name), name)
+    check_one_sentence(command("palette", tmp_path / name), name)
 
 
 def test_a_missing_picture_is_named(command: Command, tmp_path: Path) -> None:
-    one_sentence(command("palette", tmp_path / "none.jpg", "--json"), "none.jpg")
+    check_one_sentence(command("palette", tmp_path / "none.jpg", "--json"), "none.jpg")
 
 
 def test_a_folder_given_as_a_picture_is_named(command: Command, tmp_path: Path) -> None:
-    one_sentence(command("palette", tmp_path), str(tmp_path))
+    check_one_sentence(command("palette", tmp_path), str(tmp_path))
 
 
 def test_a_picture_that_claims_a_hundred_thousand_pixels_a_side_is_refused(
@@ -57,7 +57,7 @@ def test_a_picture_that_claims_a_hundred_thousand_pixels_a_side_is_refused(
 
     content[29:33] = zlib.crc32(bytes(content[12:29])).to_bytes(4, "big")
     path.write_bytes(bytes(content))
-    one_sentence(command("palette", path), "bomb.png")
+    check_one_sentence(command("palette", path), "bomb.png")
 
 
 @pytest.mark.parametrize("mode", ["L", "LA", "P", "RGBA", "CMYK", "I;16", "1"])
@@ -93,7 +93,7 @@ def test_a_regions_file_that_cannot_be_used_is_named(
 ) -> None:
     path = tmp_path / "broken.json"
     path.write_text(text)
-    one_sentence(command("palette", picture, "--regions", path), "broken.json")
+    check_one_sentence(command("palette", picture, "--regions", path), "broken.json")
 
 
 def test_an_outline_that_crosses_itself_holds_what_it_encloses(
@@ -112,13 +112,13 @@ def test_a_catalogue_without_a_needed_column_names_it(
 ) -> None:
     samples = rack / "samples.csv"
     samples.write_text(samples.read_text().replace("code,name,kind", "code,name,sort"))
-    one_sentence(command("rank", picture, "--catalog", rack), "kind")
+    check_one_sentence(command("rank", picture, "--catalog", rack), "kind")
 
 
 def test_a_catalogue_that_is_not_there_is_named(
     command: Command, picture: Path, tmp_path: Path
 ) -> None:
-    one_sentence(command("rank", picture, "--catalog", tmp_path / "none"), "none")
+    check_one_sentence(command("rank", picture, "--catalog", tmp_path / "none"), "none")
 
 
 def test_a_bad_row_is_told_and_the_good_rows_are_still_ranked(
@@ -150,7 +150,7 @@ def test_a_design_that_cannot_be_built_names_the_field(
     command: Command, design: Path, old: str, new: str, field: str
 ) -> None:
     design.write_text(design.read_text().replace(old, new, 1))
-    one_sentence(command("size", design, "--json"), "design.toml", field)
+    check_one_sentence(command("size", design, "--json"), "design.toml", field)
 
 
 @pytest.mark.parametrize(
@@ -165,7 +165,7 @@ def test_a_length_that_must_be_above_zero_is_told_with_its_layer_and_no_foreign_
     command: Command, design: Path, old: str, new: str, sentence: str
 ) -> None:
     design.write_text(design.read_text().replace(old, new, 1))
-    one_sentence(command("size", design), sentence)
+    check_one_sentence(command("size", design), sentence)
 
 
 def test_a_design_with_a_sample_that_is_gone_names_its_code(
@@ -174,7 +174,7 @@ def test_a_design_with_a_sample_that_is_gone_names_its_code(
     design.write_text(
         design.read_text().replace('thickness = "1/16"\nreveal', 'code = "M-9"\nreveal')
     )
-    one_sentence(command("size", design, "--catalog", rack), "M-9")
+    check_one_sentence(command("size", design, "--catalog", rack), "M-9")
 
 
 def test_an_output_that_cannot_be_written_is_named(
@@ -182,7 +182,7 @@ def test_an_output_that_cannot_be_written_is_named(
 ) -> None:
     out = tmp_path / "no" / "such" / "p.png"
     words = ("preview", design, "--picture", picture, "--catalog", rack, "--out", out)
-    one_sentence(command(*words, "--width-px", 200), str(out.parent))
+    check_one_sentence(command(*words, "--width-px", 200), str(out.parent))
 
 
 @pytest.mark.parametrize("name", ["preview.gif", "preview"])
@@ -190,7 +190,7 @@ def test_an_output_without_a_known_ending_is_named(
     command: Command, picture: Path, design: Path, rack: Path, tmp_path: Path, name: str
 ) -> None:
     words = ("preview", design, "--picture", picture, "--catalog", rack)
-    one_sentence(command(*words, "--out", tmp_path / name), name)
+    check_one_sentence(command(*words, "--out", tmp_path / name), name)
 
 
 @pytest.mark.parametrize(
@@ -208,17 +208,17 @@ def test_a_word_that_cannot_be_used_is_named(
     command: Command, picture: Path, rack: Path, words: tuple[str, str]
 ) -> None:
     ended = command("rank", picture, "--catalog", rack, f"{words[0]}={words[1]}")
-    one_sentence(ended, f"framing-palette: {words[0]}")
+    check_one_sentence(ended, f"framing-palette: {words[0]}")
 
 
 def test_search_with_an_unknown_kind_or_a_kept_code_that_is_gone_is_refused(
     command: Command, picture: Path, rack: Path
 ) -> None:
     words = ("search", picture, "--catalog", rack)
-    one_sentence(command(*words, "--layers", "mat,carpet"), "carpet")
+    check_one_sentence(command(*words, "--layers", "mat,carpet"), "carpet")
     for option in ("--keep", "--exclude"):
         ended = command(*words, option, "M-99")
-        one_sentence(ended, f"{option} is M-99, which is not in the catalogue", "give a code")
+        check_one_sentence(ended, f"{option} is M-99, which is not in the catalogue", "give a code")
 
 
 @pytest.mark.parametrize("kinds", ["moulding,mat", "mat,moulding,moulding"])
@@ -226,7 +226,7 @@ def test_search_with_a_moulding_that_is_not_the_last_and_only_one_is_refused(
     command: Command, picture: Path, rack: Path, kinds: str
 ) -> None:
     ended = command("search", picture, "--catalog", rack, "--layers", kinds)
-    one_sentence(ended, "layers is", kinds.replace(",", ", "), "once and last")
+    check_one_sentence(ended, "layers is", kinds.replace(",", ", "), "once and last")
 
 
 def test_a_defect_ends_with_1_and_says_that_it_is_not_the_users_fault(
@@ -246,7 +246,7 @@ def test_a_defect_ends_with_1_and_says_that_it_is_not_the_users_fault(
 
 
 def test_an_unknown_command_ends_with_2(command: Command) -> None:
-    one_sentence(command("polish"), "polish")
+    check_one_sentence(command("polish"), "polish")
 
 
 @pytest.mark.parametrize(
@@ -263,7 +263,7 @@ def test_words_that_no_command_knows_are_refused_in_one_line(
     command: Command, words: tuple[str, ...], named: str
 ) -> None:
     ended = command(*words)
-    one_sentence(ended, named, "--help")
+    check_one_sentence(ended, named, "--help")
     assert ended.err.count("\n") == 1
 
 

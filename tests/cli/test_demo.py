@@ -11,7 +11,7 @@ from framing_palette.design import sizes_of
 from framing_palette.jobs import DEMO_LAYERS, read_job_file
 from framing_palette.units import Length
 from tests.cli.conftest import Command
-from tests.cli.test_bad_input import one_sentence
+from tests.cli.test_bad_input import check_one_sentence
 
 LEFT = ("ranking.json", "preview.png", "proposal.pdf", "ticket.pdf", "demo.framejob")
 
@@ -92,4 +92,4 @@ def test_without_a_display_linux_keeps_the_window_closed(monkeypatch: pytest.Mon
 
 def test_a_folder_that_cannot_be_made_is_named(command: Command, tmp_path: Path) -> None:
     (tmp_path / "file").write_text("in the way")
-    one_sentence(command("demo", "--no-window", "--out", tmp_path / "file"), "file")
+    check_one_sentence(command("demo", "--no-window", "--out", tmp_path / "file"), "file")

@@ -7,7 +7,7 @@ import pytest
 from PIL import Image
 
 from tests.cli.conftest import Command
-from tests.cli.test_bad_input import one_sentence
+from tests.cli.test_bad_input import check_one_sentence
 from tests.picture.counters import counter
 
 
@@ -60,7 +60,7 @@ def test_a_corners_file_that_cannot_be_used_is_refused(
 ) -> None:
     path = tmp_path / "bad.json"
     path.write_text(text)
-    one_sentence(command("intake", photo, "--corners", path, "--out", tmp_path / "p.png"))
+    check_one_sentence(command("intake", photo, "--corners", path, "--out", tmp_path / "p.png"))
 
 
 @pytest.mark.parametrize(
@@ -77,4 +77,4 @@ def test_a_word_that_cannot_be_used_is_refused(
     command: Command, photo: Path, corners: Path, tmp_path: Path, words: tuple[str, ...]
 ) -> None:
     base = ("intake", photo, "--corners", corners, "--out", tmp_path / "p.png")
-    one_sentence(command(*base, *words))
+    check_one_sentence(command(*base, *words))

@@ -77,7 +77,7 @@ def with_change(value: Any, place: tuple[Any, ...], new: Any) -> Any:
     return copied
 
 
-def opened_or_refused(work: Callable[[], object]) -> str:
+def check_opened_or_refused(work: Callable[[], object]) -> str:
     try:
         work()
     except FramingPaletteError as error:
@@ -100,13 +100,13 @@ def test_a_document_with_anything_in_any_field_opens_or_is_refused(
         assert isinstance(again, Job)
         job_from_text(job_text(again), "x")
 
-    opened_or_refused(read)
+    check_opened_or_refused(read)
 
 
 @lesser(100)
 @given(st.text(max_size=200) | JSON.map(json.dumps) | st.just("[" * 100_000))
 def test_any_text_as_a_document_is_refused(text: str) -> None:
-    assert opened_or_refused(lambda: job_from_text(text, "x")) == "refused"
+    assert check_opened_or_refused(lambda: job_from_text(text, "x")) == "refused"
 
 
 def mutated(content: bytes, seed: int) -> bytes:
@@ -140,7 +140,7 @@ def test_a_job_file_with_turned_bytes_opens_whole_or_is_refused(tmp_path: Path, 
     def read() -> None:
         assert read_job_file(path).job == whole.job
 
-    opened_or_refused(read)
+    check_opened_or_refused(read)
 
 
 def use_all(store: JobStore) -> None:
@@ -158,7 +158,7 @@ def use_all(store: JobStore) -> None:
         store.take_backup,
     ]
     for step in steps:
-        opened_or_refused(step)
+        check_opened_or_refused(step)
 
 
 @lesser(30)
@@ -173,7 +173,7 @@ def test_a_database_with_turned_bytes_is_used_or_refused(
         with JobStore(path) as store:
             use_all(store)
 
-    opened_or_refused(use)
+    check_opened_or_refused(use)
 
 
 COLUMNS = [
@@ -212,7 +212,7 @@ def test_a_database_with_anything_in_any_cell_is_used_or_refused(
             use_all(store)
             assert store.open("DEMO-1").job.number == "DEMO-1"
 
-    opened_or_refused(use)
+    check_opened_or_refused(use)
 
 
 @lesser(40)

@@ -153,7 +153,7 @@ SENTENCES: dict[str, Check] = {
 }
 
 
-def _check(line: RankedSample, found: Findings) -> None:
+def check_sentences(line: RankedSample, found: Findings) -> None:
     assert 2 <= len(line.reasons) <= 4, line.reasons
     assert len(set(line.reasons)) == len(line.reasons)
     for sentence in line.reasons:
@@ -177,7 +177,7 @@ def test_every_sentence_about_a_wide_rack_is_true(picture):
     ]
     rack += [sample(f"P{n}", c.lab) for n, c in enumerate(reading(picture).whole.colours)]
     for line in ranking(reading(picture), rack):
-        _check(line, reading(picture))
+        check_sentences(line, reading(picture))
 
 
 COLOUR = st.builds(lch, st.floats(5, 97), st.floats(0, 75), st.floats(0, 360))
@@ -189,7 +189,7 @@ def test_every_sentence_about_any_colour_and_any_accent_is_true(own, ground, dot
     accent = Accent(dot, share, 0.5, 0.5, 30.0, 0.6, name=plain_name(np.array(dot)))
     found = findings([(ground, 0.7), (SEA[1][0], 0.3)], focus=BOAT, accents=(accent,))
     for line in ranking(found, [sample("own", own), sample("dot", dot)]):
-        _check(line, found)
+        check_sentences(line, found)
 
 
 def test_all_forms_of_sentences_are_said_somewhere():
@@ -209,7 +209,7 @@ def test_all_forms_of_sentences_are_said_somewhere():
     weave = Texture(lightness_contrast=(2.0,) * 6, mm_per_px=0.2)
     woven = findings(SEA, focus=BOAT, texture=weave)
     for line in ranking(woven, [sample("linen", lch(30, 28, 40), texture=weave)]):
-        _check(line, woven)
+        check_sentences(line, woven)
         said |= {form for form in SENTENCES for s in line.reasons if re.fullmatch(form, s)}
     assert said == set(SENTENCES), set(SENTENCES) - said
 
