@@ -53,10 +53,38 @@ def best_groups(sizes: Sequence[int], stock: Sequence[int]) -> Groups:
 
 
 def filled_groups(sizes: Sequence[int], stock: Sequence[int]) -> Groups:
+    """Return a good partition of many pieces; ``sizes`` must descend.
+
+    The better, by least length bought and then fewest sticks, of two ways: filling one stick after
+    another as closely as can be found, and laying each piece into the first stick with room.
+    """
+
+    def cost(groups: Groups) -> tuple[int, int]:
+        needed = [sum(sizes[place] for place in group) for group in groups]
+        return sum(shortest_that_holds(size, stock) or 0 for size in needed), len(groups)
+
+    return min(_closest_groups(sizes, stock), _first_fit_groups(sizes, max(stock)), key=cost)
+
+
+def _first_fit_groups(sizes: Sequence[int], stick: int) -> Groups:
+    groups: Groups = []
+    rooms: list[int] = []
+    for place, size in enumerate(sizes):
+        at = next((at for at, room in enumerate(rooms) if room >= size), None)
+        if at is None:
+            groups.append([place])
+            rooms.append(stick - size)
+        else:
+            groups[at].append(place)
+            rooms[at] -= size
+    return groups
+
+
+def _closest_groups(sizes: Sequence[int], stock: Sequence[int]) -> Groups:
     """Fill one stick after another as closely as a bounded search finds.
 
-    ``sizes`` must descend; each stick is led by the longest piece that is left, and is of the
-    length that leaves the smallest share over.
+    Each stick is led by the longest piece that is left, and is of the length that leaves the
+    smallest share over.
     """
     left = list(range(len(sizes)))
     groups = []

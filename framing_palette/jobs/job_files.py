@@ -129,6 +129,9 @@ def _unpacked(path: Path, archive: zipfile.ZipFile, catalogue: Catalogue | None)
             todo="ask for it again",
         )
     sums = _checksums(path, archive)
+    lost = sorted(set(sums) - set(names))
+    if lost:
+        raise _damaged(path, lost[0])
     document = _entry(path, archive, _DOCUMENT, MOST_DOCUMENT_BYTES, sums)
     try:
         text = document.decode("utf-8")

@@ -75,6 +75,15 @@ def test_a_picture_that_is_not_the_jobs_own_is_not_written(tmp_path: Path) -> No
         write_job_file(tmp_path / "a.framejob", replace(packed(), picture=b"other"))
 
 
+def test_a_lost_picture_is_noticed_by_the_list_of_checksums(tmp_path: Path) -> None:
+    write_job_file(tmp_path / "a.framejob", packed())
+    entries = entries_of(tmp_path / "a.framejob")
+    picture = next(name for name in entries if name.startswith("pictures/"))
+    entries["pictures/other.jpg"] = entries.pop(picture)
+    with pytest.raises(JobFileError, match="damaged"):
+        read_job_file(repacked(tmp_path / "b.framejob", entries))
+
+
 @pytest.mark.parametrize("name", ["job.json", "checksums.json"])
 def test_a_missing_entry_is_named(tmp_path: Path, name: str) -> None:
     write_job_file(tmp_path / "a.framejob", packed())
