@@ -5,7 +5,10 @@ import math
 import sys
 from collections.abc import Iterator
 from contextlib import contextmanager
-from typing import Any
+from typing import TYPE_CHECKING, Any
+
+if TYPE_CHECKING:
+    from framing_palette.ranking import RankedSample
 
 
 def print_json(report: dict[str, Any]) -> None:
@@ -21,6 +24,17 @@ def json_text(report: dict[str, Any]) -> str:
 def tell(message: str) -> None:
     """Say something beside the result, on stderr."""
     print(message, file=sys.stderr, flush=True)
+
+
+def measures_in_words(line: "RankedSample") -> str:
+    """Write the measures behind a verdict on one line."""
+    measures = line.measures
+    return (
+        f"echo ΔE00 {measures.echo_delta_e:.1f}; separation ΔE00 "
+        f"{measures.separation_delta_e:.1f}, L* {measures.separation_lightness:+.1f}; "
+        f"pull {measures.pull:.2f}; harmony {measures.harmony:+.2f}; "
+        f"texture {measures.texture:.2f}; stable {line.stability:.0%}"
+    )
 
 
 @contextmanager

@@ -112,8 +112,11 @@ def test_search_prints_designs_in_the_order_of_the_layers(
 def test_search_in_words_says_how_many_combinations_it_is_the_best_of(
     command: Command, picture: Path, rack: Path
 ) -> None:
-    ended = command("search", picture, "--catalog", rack, "--layers", "mat,moulding")
+    words = ("search", picture, "--catalog", rack, "--layers", "mat,moulding")
+    ended = command(*words)
     assert "combinations considered" in ended.out
+    assert "pull" not in ended.out
+    assert "pull" in command(*words, "--explain").out
 
 
 def test_size_of_the_published_form_agrees_with_the_sums_by_hand(

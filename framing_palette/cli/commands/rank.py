@@ -12,7 +12,7 @@ from framing_palette.cli.inputs import (
     read_length,
     read_picture,
 )
-from framing_palette.cli.printing import print_json, progress
+from framing_palette.cli.printing import measures_in_words, print_json, progress
 
 if TYPE_CHECKING:
     from framing_palette.ranking import RankedSample
@@ -76,10 +76,4 @@ def _print_line(place: int, line: "RankedSample", *, explain: bool) -> None:
     for reason in line.reasons:
         print(f"      {reason}")
     if explain:
-        measures = line.measures
-        print(
-            f"      echo ΔE00 {measures.echo_delta_e:.1f}; separation ΔE00 "
-            f"{measures.separation_delta_e:.1f}, L* {measures.separation_lightness:+.1f}; "
-            f"pull {measures.pull:.2f}; harmony {measures.harmony:+.2f}; "
-            f"texture {measures.texture:.2f}; stable {line.stability:.0%}",
-        )
+        print(f"      {measures_in_words(line)}")

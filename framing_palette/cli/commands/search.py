@@ -11,7 +11,7 @@ from framing_palette.cli.inputs import (
     read_catalogue,
     read_picture,
 )
-from framing_palette.cli.printing import print_json, progress
+from framing_palette.cli.printing import measures_in_words, print_json, progress
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -52,6 +52,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
         metavar="CODE",
         help="a sample that no design may use; may be given several times",
     )
+    parser.add_argument("--explain", action="store_true", help="add every layer's measures")
     add_json(parser)
 
 
@@ -94,6 +95,8 @@ def run(arguments: argparse.Namespace) -> None:
         print(f"{place}.  {design.score:.3f}  {codes}")
         for reason in design.reasons:
             print(f"    {reason}")
+        for line in design.ranked if arguments.explain else ():
+            print(f"    {line.sample.code}, {line.verdict.value}: {measures_in_words(line)}")
     print(f"{result.candidates_considered:,} combinations considered.")
 
 
