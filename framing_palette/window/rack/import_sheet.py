@@ -3,7 +3,6 @@
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtGui import QDragEnterEvent, QDropEvent
 from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QVBoxLayout, QWidget
 
 from framing_palette.catalogue import Kind
@@ -11,6 +10,7 @@ from framing_palette.errors import FramingPaletteError
 from framing_palette.window.controls import push_button, words
 from framing_palette.window.forms import Choice, scrolled
 from framing_palette.window.rack.book import RackBook
+from framing_palette.window.rack.file_drops import FileDrops
 from framing_palette.window.tokens import GAP, MARGIN, SECTION, WIDE_MARGIN
 
 if TYPE_CHECKING:
@@ -26,7 +26,7 @@ KIND_WORDS = (
 )
 
 
-class ImportSheet(QWidget):
+class ImportSheet(FileDrops):
     """First the file, then what it would change, then the change itself, which can be undone."""
 
     def __init__(self, book: RackBook) -> None:
@@ -85,18 +85,9 @@ class ImportSheet(QWidget):
         self.preview = self._path = None
         self._say("", "")
 
-    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
-        """Let files be dropped."""
-        if event.mimeData().hasUrls():
-            event.acceptProposedAction()
-
-    def dropEvent(self, event: QDropEvent) -> None:
-        """Look at the first file that was dropped."""
-        for url in event.mimeData().urls():
-            if url.isLocalFile():
-                event.acceptProposedAction()
-                self.look_at(Path(url.toLocalFile()))
-                return
+    def take_dropped(self, path: Path) -> None:
+        """Look at a file that was dropped."""
+        self.look_at(path)
 
     def _lay_out(self) -> None:
         inside = QWidget()

@@ -3,7 +3,6 @@
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtGui import QDragEnterEvent, QDropEvent
 from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
 
 from framing_palette.catalogue import Kind
@@ -13,6 +12,7 @@ from framing_palette.window.controls import push_button, words
 from framing_palette.window.errands import Errands
 from framing_palette.window.forms import Choice, LengthField, scrolled
 from framing_palette.window.palette_strip import PaletteStrip
+from framing_palette.window.rack.file_drops import FileDrops
 from framing_palette.window.rack.import_sheet import KIND_WORDS
 from framing_palette.window.rack.state import RackState
 from framing_palette.window.tokens import GAP, MARGIN, SECTION, WIDE_MARGIN
@@ -23,7 +23,7 @@ if TYPE_CHECKING:
 MEASURING = "rack swatch"
 
 
-class SwatchSheet(QWidget):
+class SwatchSheet(FileDrops):
     """The photograph, its measures with how far they can be trusted, and where they go."""
 
     def __init__(self, state: RackState, errands: Errands) -> None:
@@ -89,18 +89,9 @@ class SwatchSheet(QWidget):
         self._state.book.bring_in_samples(said.format(code=code), (sample,), self._path.name)
         self._say(self.tr("{code} is on the rack. Undo takes it back.").format(code=code))
 
-    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
-        """Let photographs be dropped."""
-        if event.mimeData().hasUrls():
-            event.acceptProposedAction()
-
-    def dropEvent(self, event: QDropEvent) -> None:
-        """Measure the first photograph that was dropped."""
-        for url in event.mimeData().urls():
-            if url.isLocalFile():
-                event.acceptProposedAction()
-                self.measure(Path(url.toLocalFile()))
-                return
+    def take_dropped(self, path: Path) -> None:
+        """Look at a file that was dropped."""
+        self.measure(path)
 
     def _lay_out(self) -> None:
         inside = QWidget()
