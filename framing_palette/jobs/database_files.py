@@ -2,6 +2,7 @@
 
 import os
 import sqlite3
+import time
 from contextlib import closing
 from pathlib import Path
 from typing import Any, Final
@@ -15,11 +16,11 @@ from framing_palette.errors import JobStoreError
 BUSY_SECONDS: Final = 15
 _PRAGMAS: Final = (
     f"busy_timeout = {BUSY_SECONDS * 1000}",
-    "journal_mode = WAL",
     "synchronous = FULL",  # what was accepted survives a power cut, not just a crash
     "foreign_keys = ON",
     "secure_delete = ON",  # what is erased is overwritten
 )
+_PAUSE_SECONDS: Final = 0.01
 _LEAST_BYTES: Final = 512  # the smallest page
 _WRITES: Final = "framing_palette_writes"
 
@@ -126,7 +127,26 @@ def _set_up(connection: Any, _record: object) -> None:
     cursor = connection.cursor()
     for pragma in _PRAGMAS:
         cursor.execute(f"PRAGMA {pragma}")
+    _write_ahead(cursor)
     cursor.close()
+
+
+def _write_ahead(cursor: sqlite3.Cursor) -> None:
+    """Turn on writing ahead, again and again while another counter does so to the same new file.
+
+    SQLite does not wait by itself here: a change of journal that meets a reader fails at once.
+    """
+    give_up = time.monotonic() + BUSY_SECONDS
+    while True:
+        try:
+            cursor.execute("PRAGMA journal_mode = WAL")
+        except sqlite3.OperationalError as error:
+            locked = error.sqlite_errorcode & 0xFF == sqlite3.SQLITE_BUSY
+            if not locked or time.monotonic() > give_up:
+                raise
+            time.sleep(_PAUSE_SECONDS)
+        else:
+            return
 
 
 def _begin(connection: Connection) -> None:

@@ -218,6 +218,19 @@ def test_two_counters_that_open_a_new_database_at_once_both_can(
     assert ended == [1, 1, 1]
 
 
+def test_many_counters_open_many_new_files_at_once(tmp_path: Path) -> None:
+    together = threading.Barrier(6)
+
+    def open_new(turn: int) -> int:
+        together.wait()
+        with JobStore(tmp_path / str(turn) / "jobs.sqlite", photographs=tmp_path) as store:
+            return store.count()
+
+    for turn in range(30):  # one in ten of such openings failed once
+        ended = run_at_once([lambda turn=turn: open_new(turn)] * 6)
+        assert ended == [0] * 6
+
+
 def test_no_change_is_lost_between_counters_that_look_again_and_repeat(
     address: str, tmp_path: Path
 ) -> None:
