@@ -4,7 +4,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from itertools import combinations
 
-from framing_palette.design.layers import Shape, Sides, above_zero, said
+from framing_palette.design.layers import Shape, Sides
+from framing_palette.design.spoken import above_zero, said
 from framing_palette.errors import FieldError
 from framing_palette.units import ZERO, Length, total
 

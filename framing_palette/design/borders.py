@@ -6,8 +6,9 @@ from math import isqrt
 from typing import Final
 
 from framing_palette.design.designs import Design
-from framing_palette.design.layers import Sides, above_zero, not_below_zero, said
+from framing_palette.design.layers import Sides
 from framing_palette.design.sizes import sizes_of
+from framing_palette.design.spoken import above_zero, not_below_zero, said
 from framing_palette.errors import FieldError
 from framing_palette.units import ZERO, Length
 

@@ -13,8 +13,9 @@ from typing import Final
 from framing_palette.catalogue import Kind, Sample
 from framing_palette.design.designs import Design
 from framing_palette.design.figures import Figure
-from framing_palette.design.layers import Layer, said, said_at_least
+from framing_palette.design.layers import Layer
 from framing_palette.design.order import overlap_of
+from framing_palette.design.spoken import said, said_at_least
 from framing_palette.errors import FieldError, StackTooDeepError
 from framing_palette.units import ZERO, Length, LengthUnit
 

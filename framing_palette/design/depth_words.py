@@ -1,7 +1,7 @@
 """What a framer says of a stack against its rabbet."""
 
 from framing_palette.design.depth import Depth
-from framing_palette.design.layers import said, said_at_least
+from framing_palette.design.spoken import said, said_at_least
 
 
 def depth_mark(depth: Depth) -> str:

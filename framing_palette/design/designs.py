@@ -14,9 +14,8 @@ from framing_palette.design.layers import (
     Layer,
     Moulding,
     Sides,
-    said,
-    said_at_least,
 )
+from framing_palette.design.spoken import said, said_at_least
 from framing_palette.units import ZERO, Length, LengthUnit
 
 

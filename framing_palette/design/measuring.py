@@ -12,7 +12,7 @@ from fractions import Fraction
 from math import isqrt
 from typing import Final, Protocol
 
-from framing_palette.design.layers import above_zero, said
+from framing_palette.design.spoken import above_zero, said
 from framing_palette.errors import FieldError, MeasurementError, MeasurementsDisagreeError
 from framing_palette.units import ZERO, Length, LengthUnit
 

@@ -10,8 +10,9 @@ from math import lcm
 from typing import Any, Final
 
 from framing_palette.catalogue import Kind
-from framing_palette.design.layers import Shape, above_zero, not_below_zero, said
+from framing_palette.design.layers import Shape
 from framing_palette.design.size_parts import Sizes
+from framing_palette.design.spoken import above_zero, not_below_zero, said
 from framing_palette.errors import CuttingError
 from framing_palette.units import ZERO, Length
 

@@ -12,7 +12,7 @@ from fractions import Fraction
 from math import ceil, lcm
 from typing import Final
 
-from framing_palette.design.layers import above_zero, not_below_zero, said
+from framing_palette.design.spoken import above_zero, not_below_zero, said
 from framing_palette.design.stick_search import best_groups, filled_groups
 from framing_palette.errors import CuttingError, FieldError
 from framing_palette.units import Length, total

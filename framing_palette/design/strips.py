@@ -10,8 +10,9 @@ from dataclasses import dataclass
 
 from framing_palette.catalogue import Kind
 from framing_palette.design.figures import Figure, RectangleFigure
-from framing_palette.design.layers import Join, Layer, said
+from framing_palette.design.layers import Join, Layer
 from framing_palette.design.size_parts import LayerSize, OpeningSize, Sizes
+from framing_palette.design.spoken import said
 from framing_palette.units import ZERO, Length, LengthUnit, total
 
 
