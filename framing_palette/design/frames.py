@@ -1,8 +1,9 @@
 """The moulding around what lies in it: rabbet and sight size, and its four mitred rails."""
 
 from framing_palette.design.figures import Figure, RectangleFigure, sum_of
-from framing_palette.design.layers import Moulding, said
+from framing_palette.design.layers import Moulding
 from framing_palette.design.size_parts import FrameSizes, RailSize
+from framing_palette.design.spoken import said
 from framing_palette.errors import FieldError
 from framing_palette.units import ZERO
 
