@@ -8,6 +8,7 @@ modules and ``store``. Only the two faces, ``cli`` and ``window``, import this f
 
 from framing_palette.jobs.autosave import Autosave
 from framing_palette.jobs.demo import DEMO_LAYERS, demo_job
+from framing_palette.jobs.desk_states import DeskState, OnRail, SentAway
 from framing_palette.jobs.documents import job_from_text, job_text
 from framing_palette.jobs.health import HealthFinding, examine
 from framing_palette.jobs.job_files import PackedJob, read_job_file, write_job_file
@@ -30,15 +31,18 @@ __all__ = [
     "Autosave",
     "Client",
     "ClientLine",
+    "DeskState",
     "Event",
     "HealthFinding",
     "Job",
     "JobLine",
     "Measurement",
     "Merged",
+    "OnRail",
     "Option",
     "PackedJob",
     "PictureFile",
+    "SentAway",
     "ShippedPicture",
     "Status",
     "StoredJob",

@@ -5,6 +5,7 @@ times with their zone. A document of an older form is lifted to the present one 
 """
 
 import json
+from dataclasses import asdict
 from datetime import datetime
 from pathlib import Path
 from typing import Any, Final, Literal
@@ -15,6 +16,7 @@ from framing_palette.catalogue import Catalogue
 from framing_palette.design import design_from_text, design_text
 from framing_palette.design.design_writing import exact_text
 from framing_palette.errors import FramingPaletteError, JobFileError
+from framing_palette.jobs.desk_states import DeskModel
 from framing_palette.jobs.jobs import (
     Client,
     Event,
@@ -123,6 +125,7 @@ class JobModel(_Model):
     catalogue: str = ""
     note: str = ""
     history: tuple[EventModel, ...] = ()
+    desk: DeskModel = DeskModel()
 
 
 def job_text(job: Job) -> str:
@@ -211,6 +214,7 @@ def _document(job: Job) -> dict[str, Any]:
         "catalogue": job.catalogue,
         "note": job.note,
         "history": [{"at": _time(event.at), "words": event.words} for event in job.history],
+        "desk": asdict(job.desk),
     }
 
 
@@ -266,6 +270,7 @@ def _job(model: JobModel, path: Path | str, catalogue: Catalogue | None) -> Job:
         catalogue=model.catalogue,
         note=model.note,
         history=tuple(Event(event.at, event.words) for event in model.history),
+        desk=model.desk.desk(),
     )
 
 

@@ -71,4 +71,5 @@ def samples_used(job: Job) -> frozenset[str]:
     designs = [option.design for option in job.options]
     layers = {layer.code for design in designs for layer in design.layers}
     mouldings = {design.moulding.code for design in designs if design.moulding is not None}
-    return frozenset({*layers, *mouldings, *job.kept} - {""})
+    on_rail = {code for kept in job.desk.rail for code in kept.codes}
+    return frozenset({*layers, *mouldings, *on_rail, *job.kept} - {""})

@@ -7,6 +7,7 @@ from enum import StrEnum
 from framing_palette.design import Design
 from framing_palette.design.measuring import Reading as Measurement
 from framing_palette.errors import FieldError
+from framing_palette.jobs.desk_states import DeskState
 from framing_palette.jobs.taking_in import HowTaken
 from framing_palette.picture import Region
 from framing_palette.units import Length
@@ -103,6 +104,8 @@ class Job:
         For the shop only.
     history
         Oldest first.
+    desk
+        How things lay on the desk when the job was left.
     """
 
     number: str
@@ -122,6 +125,7 @@ class Job:
     catalogue: str = ""
     note: str = ""
     history: tuple[Event, ...] = ()
+    desk: DeskState = field(default_factory=DeskState)
 
     def __post_init__(self) -> None:
         if not self.number.strip():

@@ -6,9 +6,12 @@ somebody has looked at it.
 """
 
 from dataclasses import dataclass, replace
-from typing import Any, Final
+from typing import Any, Final, TypeVar
 
+from framing_palette.jobs.desk_states import DeskState
 from framing_palette.jobs.jobs import Event, Job
+
+Thing = TypeVar("Thing")
 
 # What only makes sense together is taken together: the chosen design is counted among the designs,
 # their sizes follow the measurements, and the status says whether one was chosen.
@@ -59,20 +62,31 @@ def merged(base: Job, mine: Job, theirs: Job) -> Merged:
         **values,
         changed=max(mine.changed, theirs.changed),
         kept=_with_changes_of_both(base.kept, mine.kept, theirs.kept),
+        desk=_desk_of_both(base.desk, mine.desk, theirs.desk),
         history=_told_by_both(base.history, mine.history, theirs.history),
     )
     return Merged(job, tuple(undecided))
 
 
 def _with_changes_of_both(
-    base: tuple[str, ...], mine: tuple[str, ...], theirs: tuple[str, ...]
-) -> tuple[str, ...]:
+    base: tuple[Thing, ...], mine: tuple[Thing, ...], theirs: tuple[Thing, ...]
+) -> tuple[Thing, ...]:
     """Return theirs with what I added and without what I took away."""
     if theirs == base:
         return mine
     gone = set(base) - set(mine)
-    added = [code for code in mine if code not in base and code not in theirs]
-    return (*(code for code in theirs if code not in gone), *added)
+    added = [thing for thing in mine if thing not in base and thing not in theirs]
+    return (*(thing for thing in theirs if thing not in gone), *added)
+
+
+def _desk_of_both(base: DeskState, mine: DeskState, theirs: DeskState) -> DeskState:
+    """Return what both kept and sent away; what lies on the picture is mine where both moved."""
+    return DeskState(
+        theirs.laid if mine.laid == base.laid else mine.laid,
+        theirs.strips if mine.strips == base.strips else mine.strips,
+        _with_changes_of_both(base.rail, mine.rail, theirs.rail),
+        _with_changes_of_both(base.away, mine.away, theirs.away),
+    )
 
 
 def _told_by_both(

@@ -15,16 +15,20 @@ from framing_palette.design import Art, Design, Glazing, Layer, Moulding, Sides
 from framing_palette.errors import JobFileError
 from framing_palette.jobs import (
     Client,
+    DeskState,
     Event,
     Job,
     Measurement,
+    OnRail,
     Option,
     PictureFile,
+    SentAway,
     Status,
     job_from_text,
     job_text,
 )
 from framing_palette.picture import Part, Region, Role
+from framing_palette.ranking.strips import Strip
 from framing_palette.units import Length
 
 inch = Length.inches
@@ -101,6 +105,24 @@ def test_any_text_and_any_exact_length_survive_the_document(
         created=at,
     )
     assert job_from_text(job_text(job), "job.json") == job
+
+
+def test_a_job_read_back_lies_on_the_desk_as_it_was_left() -> None:
+    desk = DeskState(
+        laid=("M-ONE", "R-ONE"),
+        strips=(Strip(3, "M-TWO", 0.1, 1 / 3, 250.0, 63.5, 12.25, bent=True),),
+        rail=(OnRail(("M-ONE", "R-ONE"), "The first one", "the client liked this"),),
+        away=(SentAway("M-SIX", "too bright"),),
+    )
+    job = replace(whole_job(), desk=desk)
+    assert job_from_text(job_text(job), "job.json") == job
+
+
+def test_a_strip_that_is_nowhere_is_refused_by_its_field() -> None:
+    job = replace(whole_job(), desk=DeskState(strips=(Strip(1, "A", 0.0, 0.0, 1.0, 1.0),)))
+    text = job_text(job).replace('"x_mm": 0.0', '"x_mm": NaN')
+    with pytest.raises(JobFileError, match=r"desk\.strips\.0\.x_mm"):
+        job_from_text(text, "job.json")
 
 
 @pytest.mark.parametrize("field", ["number", "title", "created", "form"])

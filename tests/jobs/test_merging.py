@@ -6,7 +6,7 @@ from datetime import timedelta
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from framing_palette.jobs import Client, Event, Job, Status
+from framing_palette.jobs import Client, DeskState, Event, Job, OnRail, Status
 from framing_palette.jobs.merging import _TOGETHER, merged
 from framing_palette.units import Length
 from tests.jobs.test_store import START, job
@@ -33,7 +33,7 @@ JOBS = st.builds(
 
 def test_every_field_of_a_job_is_merged_or_always_theirs() -> None:
     merged_fields = {name for group in _TOGETHER for name in group}
-    assert merged_fields | {"changed", "kept", "history", "number", "created"} == {
+    assert merged_fields | {"changed", "kept", "desk", "history", "number", "created"} == {
         field.name for field in fields(Job)
     }
 
@@ -90,3 +90,12 @@ def test_the_history_of_both_is_told_in_order() -> None:
     found = merged(base, mine, theirs).job
     assert found.history == (first, second, third)
     assert found.changed == third.at
+
+
+def test_what_both_kept_and_what_one_laid_lies_on_the_desk_of_both() -> None:
+    base = replace(job("1"), desk=DeskState(rail=(OnRail(("A",)),)))
+    mine = replace(base, desk=DeskState(("M",), rail=(OnRail(("A",)), OnRail(("B",), note="warm"))))
+    theirs = replace(base, desk=DeskState(rail=(OnRail(("C",)),)))
+    found = merged(base, mine, theirs)
+    assert found.undecided == ()
+    assert found.job.desk == DeskState(("M",), rail=(OnRail(("C",)), OnRail(("B",), note="warm")))
