@@ -172,7 +172,8 @@ def _corrected(
         trust = chart_trust(patches, correction, clipped)
         notices = tuple(_light_notices(patches, correction))
         return _Corrected(correction, trust, f"chart, {correction.kind}", patches, notices)
-    missing = () if wishes.chart == "none" else (NO_CHART,)
+    is_known = photograph.colour_trust.method == "chart"  # taken in before, and cut out since
+    missing = () if wishes.chart == "none" or is_known else (NO_CHART,)
     if wishes.grey is not None:
         balance: GreyBalance = grey_balance(_around(linear, wishes.grey))
         method = "grey, the light's colour taken out"

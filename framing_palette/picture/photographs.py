@@ -47,6 +47,8 @@ class Photograph:
         Sentences worth telling.
     colour_source
         Where the colours come from, when not from a profile in the file; for the trust's words.
+    label
+        What the file says of its scale and colour error, unchecked; empty when it says nothing.
     """
 
     samples: NDArray[Any]
@@ -60,6 +62,7 @@ class Photograph:
     orientation: int = 1
     notices: tuple[str, ...] = ()
     colour_source: str = ""
+    label: bytes = b""
 
     @property
     def is_turned(self) -> bool:

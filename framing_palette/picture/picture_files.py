@@ -1,7 +1,8 @@
 """Writing a picture: 16 bits a channel, in a wide space with its profile inside.
 
-The space has the primaries and white of ROMM RGB (ISO 22028-2) with a plain power of 1.8, so that
-no colour of a real surface is cut off.
+A label in the file says its scale and the error of its colours, see ``labels``, so that whoever
+reads it later still knows them. The space has the primaries and white of ROMM RGB (ISO 22028-2)
+with a plain power of 1.8, so that no colour of a real surface is cut off.
 """
 
 import functools
@@ -15,6 +16,8 @@ import numpy as np
 from framing_palette.arrays import Float64Array, FloatArray
 from framing_palette.colour import lab_d50_to_xyz_d50
 from framing_palette.errors import OutputError
+from framing_palette.picture.label_files import LABEL_TAG, png_chunk, png_label_chunk
+from framing_palette.picture.labels import digest_of, label_text
 from framing_palette.picture.pictures import Picture
 from framing_palette.whole_files import write_whole
 
@@ -24,10 +27,12 @@ POWER: Final = 1.8
 _PRIMARIES: Final = ((0.7347, 0.2653), (0.1596, 0.8404), (0.0366, 0.0001))
 _WHITE_XY: Final = (0.3457, 0.3585)
 _PNG_HEADER_END: Final = 33  # signature and IHDR
+_DATE: Final = slice(24, 36)  # ICC.1:2022, section 7.2.8
+_MADE: Final = (2026, 1, 1, 0, 0, 0)
 
 
 def write_picture_file(path: Path, picture: Picture) -> Path:
-    """Write a picture as a 16-bit PNG or TIFF with its profile, and return its path.
+    """Write a picture as a 16-bit PNG or TIFF with its profile and label, and return its path.
 
     Raises
     ------
@@ -40,9 +45,10 @@ def write_picture_file(path: Path, picture: Picture) -> Path:
             path, problem="is no PNG or TIFF by its ending", todo="end it in .png or .tif"
         )
     values = wide_values(picture.lab_d50)
+    label = label_text(picture, digest_of(values, wide_profile()))
     if ending == ".png":
-        return write_whole(path, _png(values))
-    return write_whole(path, _tiff(values))
+        return write_whole(path, _png(values, label))
+    return write_whole(path, _tiff(values, label))
 
 
 def wide_values(lab_d50: FloatArray) -> "np.typing.NDArray[np.uint16]":
@@ -63,7 +69,7 @@ def _from_xyz() -> Float64Array:
 
 @functools.cache
 def wide_profile() -> bytes:
-    """Return the space's ICC profile."""
+    """Return the space's ICC profile, the same bytes every day."""
     import imagecodecs
 
     profile = imagecodecs.cms_profile(
@@ -72,23 +78,23 @@ def wide_profile() -> bytes:
         primaries=[value for x, y in _PRIMARIES for value in (x, y, 1.0)],
         gamma=POWER,
     )
-    return bytes(profile)
+    # The library writes today's date into the header.
+    return profile[: _DATE.start] + struct.pack(">6H", *_MADE) + profile[_DATE.stop :]
 
 
-def _png(values: "np.typing.NDArray[np.uint16]") -> bytes:
+def _png(values: "np.typing.NDArray[np.uint16]", label: str) -> bytes:
     import cv2
 
     done, encoded = cv2.imencode(".png", values[..., ::-1], [cv2.IMWRITE_PNG_COMPRESSION, 4])
     if not done:
         raise ValueError(values.shape)
     content = bytes(encoded)
-    body = b"Framing Palette wide\x00\x00" + zlib.compress(wide_profile())
-    chunk = struct.pack(">I", len(body)) + b"iCCP" + body
-    chunk += struct.pack(">I", zlib.crc32(b"iCCP" + body))
-    return content[:_PNG_HEADER_END] + chunk + content[_PNG_HEADER_END:]
+    profile = png_chunk(b"iCCP", b"Framing Palette wide\x00\x00" + zlib.compress(wide_profile()))
+    chunks = profile + png_label_chunk(label)
+    return content[:_PNG_HEADER_END] + chunks + content[_PNG_HEADER_END:]
 
 
-def _tiff(values: "np.typing.NDArray[np.uint16]") -> bytes:
+def _tiff(values: "np.typing.NDArray[np.uint16]", label: str) -> bytes:
     import io
 
     import tifffile
@@ -102,5 +108,6 @@ def _tiff(values: "np.typing.NDArray[np.uint16]") -> bytes:
         predictor=True,
         iccprofile=wide_profile(),
         metadata=None,
+        extratags=[(LABEL_TAG, "s", len(label) + 1, label, True)],
     )
     return stream.getvalue()

@@ -4,6 +4,7 @@ Limits: 1,000 MB a file, 150 million pixels, 1,250 MB decoded. The limit on pixe
 limit on time, since decoding takes time in proportion to them.
 """
 
+from dataclasses import replace
 from pathlib import Path
 
 import numpy as np
@@ -12,6 +13,7 @@ from framing_palette.arrays import Float32Array
 from framing_palette.colour import srgb_to_lab_d50
 from framing_palette.errors import FieldError, PictureFileError
 from framing_palette.picture.camera_files import decode_heic, decode_raw
+from framing_palette.picture.labels import LabelFault, label_of
 from framing_palette.picture.limits import refuse_too_large_file
 from framing_palette.picture.photographs import Ink, Photograph
 from framing_palette.picture.pictures import ColourTrust, Picture, TrustGrade
@@ -76,7 +78,8 @@ def read_picture_file(
     """Return the picture in a file: upright, in CIELAB D50, reduced to working size.
 
     Colours go from the file's values through its own profile in floating point; without a
-    profile sRGB is assumed and `colour_trust` says so.
+    profile sRGB is assumed and `colour_trust` says so. A picture that this program wrote brings
+    its scale and trust along in its label; a label that cannot be used is said in a notice.
 
     Parameters
     ----------
@@ -84,7 +87,8 @@ def read_picture_file(
         JPEG, PNG, TIFF (8, 16, 32 bit; grey, RGB, palette, CMYK), WebP, AVIF, GIF or BMP; HEIC and
         camera raw with the optional packages.
     mm_per_px
-        Millimetres on the art per pixel of the photograph as stored; None when not known.
+        Millimetres on the art per pixel of the photograph as stored; None takes it from the file's
+        own label, if it has one, and otherwise leaves it unknown.
     max_side
         Longest side of the working picture, in pixels.
 
@@ -112,7 +116,27 @@ def read_picture_file(
         source=path.name,
         notices=photograph.notices,
     )
+    if photograph.label:
+        picture = _labelled(picture, photograph)
     return picture if mm_per_px is None else picture.with_full_scale(mm_per_px)
+
+
+def _labelled(picture: Picture, photograph: Photograph) -> Picture:
+    """Return a picture with the scale and trust of its label, or with a notice why not."""
+    try:
+        label = label_of(photograph.label, photograph.samples, photograph.profile)
+    except LabelFault as fault:
+        notice = (
+            f"The note in {picture.source} about its scale and colour error {fault}, so neither is "
+            "taken from it: take the photograph in again."
+        )
+        return replace(picture, notices=(*picture.notices, notice))
+    told = replace(
+        picture,
+        colour_trust=label.colour_trust,
+        notices=(*picture.notices, *label.notices),
+    )
+    return told if label.mm_per_px is None else told.with_full_scale(label.mm_per_px)
 
 
 def file_kind(path: Path) -> str:

@@ -8,6 +8,7 @@ from typing import Any
 import numpy as np
 
 from framing_palette.errors import PictureFileError
+from framing_palette.picture.label_files import label_in_png
 from framing_palette.picture.limits import refuse_too_many_pixels
 from framing_palette.picture.photographs import Ink, Photograph
 
@@ -74,6 +75,7 @@ def _decode(stream: Any, path: Path, kind: str, max_side: int) -> Photograph:
     deep = kind == "PNG" and _png_bits(stream) == 16
     refuse_too_many_pixels(path, width, height, bytes_each=8 if deep else 4)
     profile = image.info.get("icc_profile") or b""
+    label = label_in_png(stream) if deep else b""
     orientation = _orientation(image)
     if kind == "JPEG":
         image.draft(image.mode, (_draft_side(width, height, max_side)))
@@ -90,6 +92,7 @@ def _decode(stream: Any, path: Path, kind: str, max_side: int) -> Photograph:
         profile=bytes(profile),
         orientation=orientation,
         notices=tuple(notices),
+        label=label,
     )
 
 

@@ -7,6 +7,7 @@ from typing import Any
 import numpy as np
 
 from framing_palette.errors import PictureFileError
+from framing_palette.picture.label_files import label_in_tiff
 from framing_palette.picture.limits import refuse_too_many_pixels
 from framing_palette.picture.photographs import Ink, Photograph
 from framing_palette.picture.still_files import CODEC_FAULTS
@@ -75,6 +76,7 @@ def _decode(file: Any, path: Path) -> Photograph:
         premultiplied=alpha and extra[0] == _ASSOCIATED_ALPHA,
         profile=bytes(page.iccprofile or b""),
         orientation=_orientation(page),
+        label=label_in_tiff(page),
         notices=("The file holds several pictures; the first one is used.",) if several else (),
     )
 

@@ -36,8 +36,10 @@ def test_a_photograph_with_a_chart_is_taken_in(
     assert report["correction"]["leave_one_out"]["mean"] < 3
     assert report["mm_per_px"] > 0
     assert out.read_bytes().startswith(b"\x89PNG")
-    ended = command("palette", out, "--json")
-    assert ended.code == 0
+    read = command("palette", out, "--json").json["picture"]
+    assert read["colour_trust"] == report["colour_trust"]
+    full = report["width_px"] / read["working_width_px"]
+    assert read["mm_per_working_px"] == pytest.approx(report["mm_per_px"] * full, rel=1e-4)
 
 
 def test_in_words_the_trust_is_said(

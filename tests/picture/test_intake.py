@@ -20,6 +20,7 @@ from framing_palette.picture import (
     take_in,
     write_picture_file,
 )
+from framing_palette.picture.squaring import WHOLE
 from framing_palette.units import Length
 from tests.picture.counters import ART_COLUMNS, ART_ROWS, Counter, counter
 
@@ -295,3 +296,10 @@ def test_colours_beyond_srgb_survive_the_file(tmp_path: Path) -> None:
 def test_another_ending_is_refused(tmp_path: Path) -> None:
     with pytest.raises(OutputError, match="no PNG or TIFF"):
         write_picture_file(tmp_path / "picture.jpg", photograph(np.zeros((4, 4, 3), np.uint8)))
+
+
+def test_a_picture_that_was_taken_in_before_keeps_its_trust_without_a_chart_in_sight() -> None:
+    intake, _ = taken_in("D50")
+    again = take_in(intake.picture, IntakeWishes(corners=WHOLE)).picture
+    assert again.colour_trust == intake.picture.colour_trust
+    assert again.notices == intake.picture.notices
