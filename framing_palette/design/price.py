@@ -5,7 +5,7 @@ one sum under a title of the shop's choosing, and a purchase price or a factor o
 """
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from decimal import Decimal
 from fractions import Fraction
 
@@ -41,6 +41,9 @@ class PriceLine:
         Rounded once.
     private
         Whether the client never sees it.
+    charge
+        Which charge of the book it is of, counted from 0; None for the least price and for
+        rounding.
     """
 
     title: str
@@ -48,6 +51,7 @@ class PriceLine:
     client_how: str
     amount: Money
     private: bool = False
+    charge: int | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -125,14 +129,16 @@ def _totalled(lines: tuple[PriceLine, ...], subtotal: Money, book: PriceBook) ->
 
 def _lines(part: PricedPart, book: PriceBook, catalogue: Catalogue | None) -> Iterator[PriceLine]:
     charges = [
-        charge for charge in book.charges if charge.is_for(part.part, part.code, part.material)
+        (place, charge)
+        for place, charge in enumerate(book.charges)
+        if charge.is_for(part.part, part.code, part.material)
     ]
     if not charges and part.part not in (Part.OPENING, Part.JOB):
         words = " ".join(word for word in (part.name, part.code) if word)
-        todo = f'add a [[charge]] with part = "{part.part}" to the price book'
+        todo = f'add a charge for it to the price book (part = "{part.part}")'
         raise PriceMissingError(words, missing="charge", todo=todo)
-    for charge in charges:
-        yield _line(part, charge, book, catalogue)
+    for place, charge in charges:
+        yield replace(_line(part, charge, book, catalogue), charge=place)
 
 
 def _line(

@@ -55,6 +55,18 @@ PIECES: Final = (Part.JOB, Part.OPENING)
 STRIPS: Final = (Part.WRAPPED_FILLET, Part.WOOD_FILLET, Part.LINER, Part.MOULDING)
 
 
+def allowed_bases(part: Part) -> tuple[Basis, ...]:
+    """Return the ways in which a part can be charged."""
+    strips, pieces = part in STRIPS, part in PIECES
+    refused = {
+        Basis.LENGTH: not strips,
+        Basis.AREA: strips or pieces,
+        Basis.UNITED_INCH: part is Part.OPENING,
+        Basis.CATALOGUE: not strips and part is not Part.MAT,
+    }
+    return tuple(basis for basis in Basis if not refused.get(basis, False))
+
+
 @dataclass(frozen=True, slots=True)
 class Break:
     """Up to this many united inches, this rate holds for the whole size."""
@@ -140,14 +152,7 @@ class Charge:
             raise FieldError(self._field("per"), got=repr(self.per), wanted=choice)
 
     def _check_basis(self) -> None:
-        strips, pieces = self.part in STRIPS, self.part in PIECES
-        allowed = {
-            Basis.LENGTH: strips,
-            Basis.AREA: not strips and not pieces,
-            Basis.UNITED_INCH: self.part is not Part.OPENING,
-            Basis.CATALOGUE: strips or self.part is Part.MAT,
-        }
-        if not allowed.get(self.basis, True):
+        if self.basis not in allowed_bases(self.part):
             wanted = f"a {self.part.replace('_', ' ')} cannot be charged that way"
             raise FieldError(self._field("by"), got=self.basis, wanted=wanted)
         if self.breaks and self.basis is not Basis.UNITED_INCH:

@@ -77,10 +77,11 @@ def price_book_text(book: PriceBook) -> str:
         for name in (field.name for field in fields(book))
         if name != "charges"
     ]
-    return "\n".join([*notes[1:], "", *head, "", *(_charge(charge) for charge in book.charges)])
+    return "\n".join([*notes[1:], "", *head, "", *(charge_text(charge) for charge in book.charges)])
 
 
-def _charge(charge: Charge) -> str:
+def charge_text(charge: Charge) -> str:
+    """Write one charge as its own table, without what is empty."""
     values: dict[str, str | Decimal | bool] = {
         "title": charge.title,
         "part": str(charge.part),

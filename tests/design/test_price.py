@@ -270,7 +270,7 @@ def test_a_part_without_a_charge_is_named_with_the_table_to_add():
     with pytest.raises(PriceMissingError) as caught:
         price_of(Design(art(), (mat(borders="2", code="M-1"),)), empty)
     assert str(caught.value) == (
-        'layer 1, mat M-1 has no charge; add a [[charge]] with part = "mat" to the price book.'
+        'layer 1, mat M-1 has no charge; add a charge for it to the price book (part = "mat").'
     )
 
 
