@@ -7,6 +7,7 @@ from numpy.lib.stride_tricks import sliding_window_view
 from numpy.typing import NDArray
 
 from framing_palette.arrays import Float32Array
+from framing_palette.preview.channels import grey_of, in_lines, mean_of
 
 Place = tuple[int, int]
 Places = NDArray[np.int64]
@@ -22,11 +23,12 @@ _ALIKE = 0.12  # of the tile: patches nearer than this look the same
 class Patches:
     """A tile laid out so that a patch from any place in it is one slice.
 
-    ``small`` is the grey tile with every ``step``-th row, for comparing.
+    ``small`` is the grey tile with every ``step``-th row, for comparing, and ``variance`` its own.
     """
 
     wide: Float32Array
     small: Float32Array
+    variance: float
     mean: Float32Array
     tile_rows: int
     tile_columns: int
@@ -35,10 +37,12 @@ class Patches:
     width: int
     overlap: int
     starts: int
-    free: bool
+    row_starts: int
 
     @classmethod
-    def of(cls, tile: Float32Array, *, height: int, wraps: bool, free: bool) -> "Patches":
+    def of(
+        cls, tile: Float32Array, *, height: int, wraps: bool, free: bool, closed: bool = True
+    ) -> "Patches":
         """Lay a tile out.
 
         Parameters
@@ -49,17 +53,22 @@ class Patches:
             Whether it goes on over its right edge.
         free
             Whether patches may also be taken from other rows.
+        closed
+            Whether it goes on over its lower edge, so that they may lie across that.
         """
         tile = tile if free else tile[:height]
         rows, columns = tile.shape[:2]
         patch = max(4, round(PATCH * columns))
         wide = np.concatenate([tile, tile[:, :patch]], axis=1) if wraps else tile
-        wide = np.concatenate([wide, wide]) if free else wide
+        wide = np.concatenate([wide, wide[:height]]) if free and closed else wide
         step = max(1, height // COMPARED)
+        small = np.ascontiguousarray(grey_of(wide)[::step])
+        row_starts = rows if closed else rows - height + 1
         return cls(
             wide,
-            np.ascontiguousarray(grey_of(wide)[::step]),
-            tile.mean(axis=(0, 1) if free else 1, keepdims=True),
+            small,
+            float(small.var()),
+            mean_of(tile).reshape(1, 1, *tile.shape[2:]) if free else _row_means(tile),
             rows,
             columns,
             height,
@@ -67,7 +76,7 @@ class Patches:
             patch,
             max(2, round(OVERLAP * patch)),
             columns if wraps else columns - patch + 1,
-            free,
+            row_starts if free else 1,
         )
 
     @property
@@ -104,9 +113,10 @@ class Patches:
 
     def _tries(self, rng: np.random.Generator) -> tuple[Places, Places]:
         columns = rng.integers(self.starts, size=TRIES)
-        if not self.free:
+        if self.row_starts == 1:
             return 0 * columns, columns
-        return rng.integers(self.tile_rows // self.step, size=TRIES) * self.step, columns
+        rows = rng.integers(max(1, self.row_starts // self.step), size=TRIES)
+        return rows * self.step, columns
 
     def cut(self, at: Place) -> Float32Array:
         """Return the patch from a place."""
@@ -133,28 +143,46 @@ def meets(tile: Float32Array, axis: int) -> bool:
     return float(np.abs(grey[0] - grey[-1]).mean()) <= _SEAM * usual + 1e-6
 
 
-def grey_of(tile: Float32Array) -> Float32Array:
-    """Return a tile without its colour, shape (rows, columns)."""
-    return tile if tile.ndim == 2 else tile.mean(axis=2)
-
-
-def likeness(error: float, grey: Float32Array) -> float:
+def likeness(error: float, variance: float) -> float:
     """Return how alike two overlapping patterns are, 0..1, from their mean squared difference.
 
     Unrelated patterns differ by twice the variance.
     """
-    return float(np.clip(1.0 - error / max(2.0 * float(grey.var()), 1e-12), 0.0, 1.0))
+    return min(max(1.0 - error / max(2.0 * variance, 1e-12), 0.0), 1.0)
 
 
 def blended(
     old: Float32Array, new: Float32Array, mean: Float32Array, likeness: float, *, axis: int
 ) -> Float32Array:
-    """Blend two patterns over an axis and keep their contrast, given how alike they are."""
+    """Blend two patterns over an axis and keep their contrast, given how alike they are.
+
+    With part p of the new pattern the blend is mean + (p (new - mean) + (1 - p) (old - mean)) / k,
+    k being what the contrast of the sum would shrink to.
+    """
     count = old.shape[axis]
-    ramp = ((np.arange(count) + 0.5) / count).astype(np.float32)
-    shape = [1] * old.ndim
-    shape[axis] = count
-    part = (ramp * ramp * (3 - 2 * ramp)).reshape(shape)
+    ramp = (np.arange(count) + 0.5) / count
+    part = ramp * ramp * (3 - 2 * ramp)
     kept = np.sqrt(part**2 + (1 - part) ** 2 + 2 * likeness * part * (1 - part))
-    blend: Float32Array = mean + (part * (new - mean) + (1 - part) * (old - mean)) / kept
-    return blend
+    of_new, of_old = (
+        _along(weight.astype(np.float32), old, axis) for weight in (part / kept, (1 - part) / kept)
+    )
+    middle = in_lines(np.broadcast_to(mean, (*mean.shape[:1], *old.shape[1:])))
+    blend = in_lines(new) * of_new
+    blend += in_lines(old) * of_old
+    blend += middle * (1.0 - of_new - of_old)
+    return blend.reshape(old.shape)
+
+
+def _along(weight: Float32Array, image: Float32Array, axis: int) -> Float32Array:
+    """Return one weight for each place on an axis, to go with ``in_lines``."""
+    if axis == 0:
+        return weight[:, None]
+    channels = image.shape[2] if image.ndim == 3 else 1
+    return np.repeat(weight, channels)[None]
+
+
+def _row_means(tile: Float32Array) -> Float32Array:
+    """Return the mean of each row, shape (rows, 1) or (rows, 1, 3)."""
+    import cv2
+
+    return np.asarray(cv2.reduce(tile, 1, cv2.REDUCE_AVG), np.float32)

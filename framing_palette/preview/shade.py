@@ -4,6 +4,7 @@ import numpy as np
 
 from framing_palette.arrays import Float32Array, Float64Array
 from framing_palette.catalogue import Finish
+from framing_palette.preview.channels import lit_by, tinted
 from framing_palette.preview.grids import Box
 from framing_palette.preview.plans import Hole, LayerPlan, Side
 from framing_palette.preview.sections import Daylight, Site, daylight, lamp_above, ridges
@@ -82,21 +83,15 @@ def shade(
     Linear sRGB, shape (rows, columns, 3).
     """
     if tile is None or tile.ndim == 2:
-        linear = _tinted(lit if tile is None else tile * lit, surface.colour)
+        linear = tinted(lit if tile is None else tile * lit, surface.colour)
     else:
-        linear = tile * lit[..., None]
+        linear = lit_by(tile, lit)
     if finish is Finish.METALLIC:
         base = surface.colour if tile is None or tile.ndim == 2 else tile
         return _bent(np.minimum(linear, base), np.maximum(linear - base, 0.0))
     if glint is not None:
         return _bent(linear, glint[..., None])
     return linear
-
-
-def _tinted(gain: Float32Array, colour: Float32Array) -> Float32Array:
-    import cv2
-
-    return np.asarray(cv2.merge([gain * channel for channel in colour]), np.float32)
 
 
 def _bent(body: Float32Array, added: Float32Array) -> Float32Array:

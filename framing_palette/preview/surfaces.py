@@ -1,15 +1,17 @@
 """Surfaces: a sample's texture at the scale of the picture, true to its measured colour."""
 
 from dataclasses import dataclass
+from math import ceil
 from zlib import crc32
 
 import numpy as np
 
 from framing_palette.arrays import Float32Array
 from framing_palette.colour import lab_d50_to_linear_srgb, linear_srgb_to_lab_d50
+from framing_palette.preview.channels import keep_within, mean_of, multiply_by, range_of
 from framing_palette.preview.skins import Skin
 from framing_palette.preview.texture_files import TextureImage
-from framing_palette.preview.tiling import Extent, spread
+from framing_palette.preview.tiling import Extent, rows_used, spread
 
 _WHITE = 0.985
 _LOOKED_AT_PX = 6000
@@ -59,31 +61,33 @@ def surface_of(
     colour = linear_of(skin.lab)
     if texture is None:
         return Surface(colour)
-    tile = _scaled(texture.linear, skin.texture_mm_per_px * texture.reduced * px_per_mm)
+    factor = skin.texture_mm_per_px * texture.reduced * px_per_mm
+    tile = _scaled(texture.linear, factor, rows_used(extent) if extent else None)
     if tile.ndim == 2:
-        mean = float(tile.mean())
+        mean = float(mean_of(tile))
         if mean <= 0:
             return Surface(colour)
         tile = _within_white(tile / np.float32(mean), float(colour.max()))
     else:
         lab = linear_srgb_to_lab_d50(np.maximum(tile, 0.0))
-        lab += np.asarray(skin.lab, np.float32) - lab.mean(axis=(0, 1))
-        tile = lab_d50_to_linear_srgb(lab).astype(np.float32)
+        lab = lab.astype(np.float32, copy=False)
+        lab += np.asarray(skin.lab, np.float32) - mean_of(lab)
+        tile = lab_d50_to_linear_srgb(lab).astype(np.float32, copy=False)
     if extent is not None:
         tile = spread(tile, extent, seed_of(skin.code))
-        tile = _settled(tile, skin.lab) if tile.ndim == 3 else tile
+        if tile.ndim == 3:
+            _settle(tile, skin.lab)
     return Surface(colour, tile)
 
 
-def _settled(field: Float32Array, lab: tuple[float, float, float]) -> Float32Array:
-    """Return a spread surface whose mean Lab is the sample's again; a sample of it tells."""
+def _settle(field: Float32Array, lab: tuple[float, float, float]) -> None:
+    """Move a spread surface so that its mean Lab is the sample's again; a sample of it tells."""
     step = max(1, int((field.shape[0] * field.shape[1] / _LOOKED_AT_PX) ** 0.5))
-    mean = linear_srgb_to_lab_d50(np.maximum(field[::step, ::step], 0.0)).mean(axis=(0, 1))
+    mean = mean_of(linear_srgb_to_lab_d50(np.maximum(field[::step, ::step], 0.0)))
     wanted = lab_d50_to_linear_srgb(np.asarray(lab))
     got = lab_d50_to_linear_srgb(mean.astype(np.float64))
     gain = np.clip(wanted / np.maximum(got, 1e-6), 0.5, 2.0)
-    settled: Float32Array = field * gain.astype(np.float32)
-    return settled
+    multiply_by(field, gain.astype(np.float32))
 
 
 def _within_white(tone: Float32Array, brightest: float) -> Float32Array:
@@ -99,17 +103,20 @@ def _within_white(tone: Float32Array, brightest: float) -> Float32Array:
     return flattened
 
 
-def _scaled(linear: Float32Array, factor: float) -> Float32Array:
+def _scaled(linear: Float32Array, factor: float, most_rows: int | None = None) -> Float32Array:
     import cv2
 
     keep = max(1, int(LARGEST_TILE_PX / max(factor, 1e-9)))
-    cut = np.ascontiguousarray(linear[:keep, :keep])
+    rows = keep if most_rows is None else min(keep, ceil((most_rows + 1) / max(factor, 1e-9)))
+    cut = np.ascontiguousarray(linear[:rows, :keep])
     rows = max(1, round(cut.shape[0] * factor))
     columns = max(1, round(cut.shape[1] * factor))
     if (rows, columns) == cut.shape[:2]:
         return cut
     if rows <= cut.shape[0] and columns <= cut.shape[1]:
         return np.asarray(cv2.resize(cut, (columns, rows), interpolation=cv2.INTER_AREA))
-    enlarged = cv2.resize(cut, (columns, rows), interpolation=cv2.INTER_CUBIC)
+    cubic = cv2.resize(cut, (columns, rows), interpolation=cv2.INTER_CUBIC)
+    enlarged = np.asarray(cubic, np.float32)
     # A cubic curve swings past sharp edges; beyond the tile's own range colours turn false.
-    return np.clip(enlarged, cut.min(axis=(0, 1)), cut.max(axis=(0, 1)))
+    keep_within(enlarged, *range_of(cut))
+    return enlarged

@@ -17,6 +17,13 @@ from dataclasses import dataclass
 import numpy as np
 
 from framing_palette.arrays import Float32Array
+from framing_palette.preview.channels import (
+    grey_of,
+    keep_within,
+    mean_of,
+    multiply_by,
+    range_of,
+)
 from framing_palette.preview.patches import (
     COMPARED,
     OVERLAP,
@@ -24,7 +31,6 @@ from framing_palette.preview.patches import (
     TRIES,
     Patches,
     blended,
-    grey_of,
     likeness,
     meets,
 )
@@ -33,6 +39,7 @@ _LEAST_TILE_PX = 6
 _EVEN = 0.012  # deviation of tone below which a repeat cannot be seen
 _SMALL_PX = 600
 _ROUNDED_ROWS = 3
+_ROOM = 8  # a tile this many times as wide as the strip has no edge that matters
 _LINED = 0.3  # share of the variance between rows that makes a pattern of lines along the stick
 
 
@@ -46,6 +53,11 @@ class Extent:
     rows: int
     columns: int
     strip: bool
+
+
+def rows_used(extent: Extent) -> int | None:
+    """Return how many rows of a tile are enough for an extent, None for all."""
+    return _ROOM * extent.rows if extent.strip else None
 
 
 def spread(tile: Float32Array, extent: Extent, seed: int) -> Float32Array:
@@ -73,12 +85,12 @@ def spread(tile: Float32Array, extent: Extent, seed: int) -> Float32Array:
     for axis in (0, 1):
         field = _closed(field, over[axis], tile, axis)
     # The blend that keeps the contrast may pass the tile's own range, where colours turn false.
-    field = np.clip(field, tile.min(axis=(0, 1)), tile.max(axis=(0, 1)))
-    drift = field.mean(axis=(0, 1)) / np.maximum(tile.mean(axis=(0, 1)), 1e-9)
-    if drift.min() <= 0:
-        return field
-    evened: Float32Array = field / drift.astype(np.float32)
-    return evened
+    field = np.ascontiguousarray(field)
+    keep_within(field, *range_of(tile))
+    drift = mean_of(field) / np.maximum(mean_of(tile), np.float32(1e-9))
+    if drift.min() > 0:
+        multiply_by(field, np.asarray(1.0 / drift, np.float32))
+    return field
 
 
 def window_of(field: Float32Array, row: int, column: int, rows: int, columns: int) -> Float32Array:
@@ -120,9 +132,13 @@ def _closed(field: Float32Array, over: int, tile: Float32Array, axis: int) -> Fl
     body, rest = np.split(field, [end], axis=axis)
     begin = body[:over] if axis == 0 else body[:, :over]
     error = float(np.square(grey_of(rest) - grey_of(begin)).mean())
-    mean = tile.mean(axis=(0, 1), keepdims=True)
-    begin[...] = blended(rest, begin, mean, likeness(error, grey_of(tile)), axis=axis)
+    alike = likeness(error, float(grey_of(tile).var()))
+    begin[...] = blended(rest, begin, _overall_mean(tile), alike, axis=axis)
     return body
+
+
+def _overall_mean(tile: Float32Array) -> Float32Array:
+    return mean_of(tile).reshape(1, 1, *tile.shape[2:])
 
 
 def _folded(start: int, count: int, size: int) -> np.ndarray:
@@ -148,8 +164,9 @@ def _strip(
     if width < _LEAST_TILE_PX or _is_even(tile) or (columns <= width and closes):
         places = (np.arange(columns) + first) % width if closes else _folded(first, columns, width)
         return tile[: extent.rows, places]
-    free = loose and meets(tile, axis=0)
-    patches = Patches.of(tile, height=extent.rows, wraps=closes, free=free)
+    closed = loose and meets(tile, axis=0)
+    free = closed or (loose and tile.shape[0] >= _ROOM * extent.rows)
+    patches = Patches.of(tile, height=extent.rows, wraps=closes, free=free, closed=closed)
     return _quilted(patches, columns, rng)
 
 
@@ -175,7 +192,7 @@ def _quilted(patches: "Patches", columns: int, rng: np.random.Generator) -> Floa
             out[:, place : place + overlap],
             fresh[:, :overlap],
             patches.mean,
-            likeness(error, patches.small),
+            likeness(error, patches.variance),
             axis=1,
         )
         out[:, place + overlap : place + patch] = fresh[:, overlap:]
@@ -196,7 +213,7 @@ def _sheet(tile: Float32Array, extent: Extent, rng: np.random.Generator) -> Floa
     wraps = meets(tile, axis=0)
     patch = max(4, round(PATCH * height))
     overlap = max(2, round(OVERLAP * patch))
-    mean = tile.mean(axis=(0, 1), keepdims=True)
+    mean = _overall_mean(tile)
     out = np.empty((extent.rows + patch, extent.columns, *tile.shape[2:]), np.float32)
     bands = _Bands(variants, extent.columns, patch, spare, wraps=wraps)
     band = bands.drawn(rng, None, overlap)[0]
@@ -236,6 +253,7 @@ class _Bands:
             np.concatenate([strip, strip[:patch]]) if wraps else strip for strip in variants
         ]
         self._greys = [grey_of(strip) for strip in self._strips]
+        self._variances = [float(grey.var()) for grey in self._greys]
         self._starts = height if wraps else height - patch + 1
         self._columns, self._patch, self._spare = columns, patch, spare
         self._step = max(1, columns // (4 * COMPARED))
@@ -259,7 +277,7 @@ class _Bands:
         best = int(np.argmin(errors))
         strip, row, column = tries[best]
         band = self._strips[strip][row : row + self._patch, column : column + self._columns]
-        return band, likeness(errors[best], self._greys[strip])
+        return band, likeness(errors[best], self._variances[strip])
 
     def _top(self, place: tuple[int, int, int], overlap: int) -> Float32Array:
         strip, row, column = place
