@@ -87,6 +87,10 @@ class ShopFileError(FileProblemError):
     """A file with the shop's details cannot be read; the problem names the field."""
 
 
+class TasteFileError(FileProblemError):
+    """A file with a shop's choices cannot be read."""
+
+
 class JobFileError(FileProblemError):
     """A saved job cannot be opened."""
 
@@ -125,6 +129,13 @@ class ChartError(FramingPaletteError, ValueError):
 
     def __init__(self, problem: str, *, todo: str) -> None:
         super().__init__(f"{problem[:1].upper()}{problem[1:]}: {todo}.")
+
+
+class CameraError(FramingPaletteError, OSError):
+    """The camera above the table, or a video in its place, gives no picture that can be used."""
+
+    def __init__(self, name: str, *, problem: str, todo: str) -> None:
+        super().__init__(f"{name[:1].upper()}{name[1:]} {problem}: {todo}.")
 
 
 class CornersError(FramingPaletteError, ValueError):
