@@ -181,18 +181,16 @@ def _samples(
         if sample.code in seen:
             row.tell("code", f"{sample.code} stands in row {seen[sample.code]} already{LEFT_OUT}")
             continue
-        colours = _colours(row)
-        if colours is not None:
-            seen[sample.code] = line.number
-            yield replace(sample, colours=colours)
+        seen[sample.code] = line.number
+        yield replace(sample, colours=_colours(row))
 
 
-def _colours(row: RowReader) -> tuple[SampleColour, ...] | None:
-    """Return the colour of a row, none when it has none, None when it is bad."""
+def _colours(row: RowReader) -> tuple[SampleColour, ...]:
+    """Return the colour of a row; none when it has none, or a bad one, which is told."""
     if not any(row.text(axis) for axis in ("l", "a", "b")):
         return ()
     read = read_colour_row(row)
-    return None if read is None else (SampleColour(read.lab, 1.0),)
+    return () if read is None or read.lab is None else (SampleColour(read.lab, 1.0),)
 
 
 def _renamed(line: TableRow, match: ColumnMatch) -> TableRow:

@@ -3,7 +3,8 @@
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
-from framing_palette.catalogue.palette_rows import ColourRow, PointRow, colours_of, profile_of
+from framing_palette.catalogue.figure_rows import FigureRows
+from framing_palette.catalogue.palette_rows import colours_of, profile_of
 from framing_palette.catalogue.problems import CellProblem, ProblemList
 from framing_palette.catalogue.samples import ConservationFact, Sample
 from framing_palette.catalogue.surfaces import MeasuredSurface, wear
@@ -15,12 +16,14 @@ class FactsBySample:
 
     Parameters
     ----------
-    colours, points
-        Rows of colours.csv and profiles.csv in the order of the file.
+    colours
+        L, a, b and share in the order of colours.csv; nan for a bad colour or an unknown share.
+    spectra
+        The place of the colour among the sample's colours, from 1, and its reflectance.
+    points
+        Order, x, height and row number in profiles.csv; nan for a bad point.
     claims
         Facts of conservation.csv.
-    spectra
-        Reflectances by the place of the colour among the sample's colours, from 1.
     textures
         Names in the folder textures by their lower-case form.
     surfaces
@@ -29,9 +32,9 @@ class FactsBySample:
         Where remarks are told.
     """
 
-    colours: dict[str, list[ColourRow]]
-    spectra: dict[str, dict[int, tuple[float, ...]]]
-    points: dict[str, list[PointRow]]
+    colours: FigureRows
+    spectra: FigureRows
+    points: FigureRows
     claims: dict[str, list[ConservationFact]]
     textures: dict[str, str]
     surfaces: Mapping[tuple[str, float | None], MeasuredSurface]
@@ -43,17 +46,18 @@ class FactsBySample:
         What it takes is taken out, so that a large folder is not in the memory twice.
         """
         code = sample.code
-        colours, remark = colours_of(self.colours.pop(code, []), self.spectra.pop(code, {}))
+        spectra = {int(place): tuple(values) for place, *values in self.spectra.take(code)}
+        colours, remark = colours_of(self.colours.take(code), spectra)
         if not colours:
-            remark = "has no row in colours.csv; it can be built with but not ranked"
+            remark = f"{remark or 'has no row in colours.csv'}; it can be built with but not ranked"
         if remark:
             self._notice("samples.csv", number, "code", f"{code} {remark}")
         profile = None
-        points = self.points.pop(code, [])
+        points = self.points.take(code)
         if points:
             profile, reason = profile_of(points)
             if reason:
-                first = points[0].number
+                first = int(points[0][3])
                 self.problems.add(CellProblem("profiles.csv", first, "x_mm", f"{code}: {reason}"))
         texture = self._texture(sample, number)
         whole = replace(

@@ -71,6 +71,17 @@ class ProblemList:
         for problem in problems:
             self.add(problem)
 
+    def take_over(self, other: "ProblemList") -> None:
+        """Keep all that another list holds, what it only counted included."""
+        self.extend(other)
+        self._untold += other.untold
+        self._count += other.untold
+
+    @property
+    def untold(self) -> int:
+        """How many problems were only counted."""
+        return self._untold
+
     def told(self) -> tuple[CellProblem, ...]:
         """Return all that is kept, with a last line for those that are only counted."""
         if not self._untold:

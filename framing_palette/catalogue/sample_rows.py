@@ -85,6 +85,11 @@ def read_sample_row(row: RowReader) -> Sample | None:
     return Sample(code=code, name=row.text("name") or code, kind=kind, colours=(), **facts)
 
 
+def usable_code(row: RowReader) -> str:
+    """Return the code of a row that gives a sample, an empty text for any other row."""
+    return row.code() if row.word("kind", Kind) is not None else ""
+
+
 def sample_cells(sample: Sample) -> tuple[str, ...]:
     """Return a sample as the cells of SAMPLE_COLUMNS; reading them gives the same sample."""
     return tuple(_WRITERS[column](sample) for column in SAMPLE_COLUMNS)

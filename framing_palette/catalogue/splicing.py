@@ -8,42 +8,47 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
-from framing_palette.catalogue.columns import CatalogueColumns, columns_from
+from framing_palette.catalogue.columns import CatalogueColumns, column_names, columns_from
 from framing_palette.catalogue.samples import Sample
 
 PART = 4000
 _BLOBS = (("records", "record_start"), ("codes", "code_start"), ("words", "word_start"))
 _BY_COLOUR = ("lab", "share")
 _BY_SAMPLE = ("mean_lab", "kind", "surface", "finish", "face_mm", "price", "in_stock")
+_STARTS = (*(start for _, start in _BLOBS), "colour_start")
 _TABLES = (("spectra", "spectrum_of"), ("textures", "texture_of"))
 
 
 def joined_columns(parts: Sequence[CatalogueColumns]) -> CatalogueColumns:
     """Return several catalogues' columns one after another as one."""
-    if len(parts) == 1:
-        return parts[0]
-    if not parts:
-        return columns_from(())
-    joined: dict[str, Any] = {}
-    for blob, start in _BLOBS:
-        joined[blob] = np.concatenate([getattr(part, blob) for part in parts])
-        joined[start] = _starts([getattr(part, start) for part in parts])
-    joined["colour_start"] = _starts([part.colour_start for part in parts])
-    for name in (*_BY_COLOUR, *_BY_SAMPLE):
-        joined[name] = np.concatenate([getattr(part, name) for part in parts])
-    for table, row_of in _TABLES:
-        joined[table] = np.concatenate([getattr(part, table) for part in parts])
-        sizes = [len(getattr(part, table)) for part in parts]
-        joined[row_of] = _joined_rows([getattr(part, row_of) for part in parts], sizes)
-    return CatalogueColumns(**joined)
+    return parts[0] if len(parts) == 1 else _joined(list(map(_arrays_of, parts)))
 
 
 def columns_in_parts(samples: Iterator[Sample]) -> CatalogueColumns:
     """Return samples as columns, a few thousand at a time to spare the memory."""
     parts = []
     while part := list(islice(samples, PART)):
-        parts.append(columns_from(part))
-    return joined_columns(parts)
+        parts.append(_arrays_of(columns_from(part)))
+    return _joined(parts)
+
+
+def _arrays_of(columns: CatalogueColumns) -> dict[str, NDArray[Any]]:
+    return {name: getattr(columns, name) for name in column_names()}
+
+
+def _joined(parts: list[dict[str, NDArray[Any]]]) -> CatalogueColumns:
+    """Join columns, taking each out of the parts, so that not all is in the memory twice."""
+    if not parts:
+        return columns_from(())
+    joined: dict[str, Any] = {}
+    for table, row_of in _TABLES:
+        sizes = [len(part[table]) for part in parts]
+        joined[row_of] = _joined_rows([part.pop(row_of) for part in parts], sizes)
+    for start in _STARTS:
+        joined[start] = _starts([part.pop(start) for part in parts])
+    for name in tuple(parts[0]):
+        joined[name] = np.concatenate([part.pop(name) for part in parts])
+    return CatalogueColumns(**joined)
 
 
 def sliced_columns(columns: CatalogueColumns, first: int, stop: int) -> CatalogueColumns:

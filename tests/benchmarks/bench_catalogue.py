@@ -106,20 +106,44 @@ def test_reading_costs_at_most_thirty_times_splitting_the_cells_and_opening_a_fi
     assert first / again >= 50
 
 
-def test_opening_takes_at_most_300_megabytes(folder, cache):
+def peak_mb(program, *words):
+    """The most memory that a program of its own ever held."""
+    told = "print(next(line for line in open('/proc/self/status') if 'VmHWM' in line).split()[1])"
+    command = [sys.executable, "-c", program + told, *map(str, words)]
+    done = subprocess.run(command, capture_output=True, text=True, check=True)
+    return float(done.stdout) / 1024
+
+
+def test_opening_takes_at_most_300_megabytes_and_the_first_reading_at_most_400(
+    folder, cache, tmp_path
+):
     program = (
         "import sys; from pathlib import Path;"
         "from framing_palette.catalogue import open_catalogue_folder;"
         "c, _ = open_catalogue_folder(Path(sys.argv[1]), cache_dir=Path(sys.argv[2]));"
         "c[c.samples[5].code];"
-        "print(next(line for line in open('/proc/self/status') if 'VmHWM' in line).split()[1])"
     )
     open_catalogue_folder(folder, cache_dir=cache)
-    command = [sys.executable, "-c", program, str(folder), str(cache)]
-    done = subprocess.run(command, capture_output=True, text=True, check=True)
-    peak = float(done.stdout) / 1024
-    print(f"\nmemory {peak:.0f} MB at most while opening")
-    assert peak <= 300
+    opening, reading = peak_mb(program, folder, cache), peak_mb(program, folder, tmp_path)
+    print(f"\nmemory {opening:.0f} MB at most while opening, {reading:.0f} MB at the first reading")
+    assert opening <= 300
+    assert reading <= 400
+
+
+def test_importing_what_was_read_takes_at_most_400_megabytes(folder, cache, tmp_path):
+    program = (
+        "import sys; from pathlib import Path;"
+        "from framing_palette.catalogue import open_catalogue_folder;"
+        "from framing_palette.catalogue.store import Library;"
+        "c, _ = open_catalogue_folder(Path(sys.argv[1]), cache_dir=Path(sys.argv[2]));"
+        "library = Library(sys.argv[3]);"
+        "library.apply_import(library.preview_import(c.samples, 'bench'));"
+        "library.close();"
+    )
+    open_catalogue_folder(folder, cache_dir=cache)
+    peak = peak_mb(program, folder, cache, tmp_path / "shop.sqlite")
+    print(f"\nmemory {peak:.0f} MB at most while importing")
+    assert peak <= 400
 
 
 @pytest.mark.parametrize("text", ["gold leaf", "linen", "a"])

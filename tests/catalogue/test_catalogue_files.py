@@ -139,20 +139,60 @@ def test_the_second_row_of_a_code_is_left_out_and_the_first_is_named(tmp_path: P
         ("A1,1,100,0,-128", "a", "nothing has the colour"),
         ("A1,1,50,0,129", "b", "outside -128 to 128"),
         ("A1,1,50,inf,0", "a", "not a number"),
-        ("A1,-1,50,0,0", "share", "outside"),
         ("A1,1,,0,0", "l", "empty"),
         ("A1,1,nan,0,0", "l", "not a number"),
     ],
 )
-def test_an_impossible_colour_leaves_its_sample_out(
+def test_an_impossible_colour_is_told_and_its_sample_stays_without_colours(
     tmp_path: Path, row: str, column: str, reason: str
 ) -> None:
     colours = f"code,share,L,a,b\n{row}\nB2,1,50,0,0\n"
     catalogue, problems = read_catalogue_folder(write_folder(tmp_path, colours=colours))
-    assert [sample.code for sample in catalogue.samples] == ["B2"]
+    assert [sample.code for sample in catalogue.samples] == ["A1", "B2"]
+    assert catalogue["A1"].colours == ()
+    assert catalogue["A1"].thickness == Length.mm_of("1.4")
     told = [p for p in problems if not p.is_notice]
-    assert told[0].column == column
+    assert [(p.file, p.row, p.column) for p in told] == [("colours.csv", 2, column)]
     assert reason in told[0].reason
+    assert any("A1 has a bad row in colours.csv" in text for text in notices(problems))
+
+
+def test_a_bad_share_alone_costs_no_colour(tmp_path: Path) -> None:
+    colours = "code,share,L,a,b\nA1,-1,50,0,0\nB2,0.7,60,8,22\nB2,some,45,9,18\n"
+    catalogue, problems = read_catalogue_folder(write_folder(tmp_path, colours=colours))
+    assert catalogue["A1"].colours == (SampleColour((50, 0, 0), 1.0),)
+    assert [round(c.share, 9) for c in catalogue["B2"].colours] == [0.7, 0.3]
+    assert {(p.row, p.column) for p in problems if not p.is_notice} == {(2, "share"), (4, "share")}
+    assert any("what the others leave is used" in text for text in notices(problems))
+
+
+@pytest.mark.parametrize(
+    ("shares", "left"),
+    [
+        (("0.6", "0.3", "0.1"), [0.6 / 0.9, 0.3 / 0.9]),
+        (("60", "30", "10"), [0.6 / 0.9, 0.3 / 0.9]),
+        (("0.5", "0.3", "0.2"), []),
+        (("", "", ""), []),
+        (("0.6", "0.3", ""), []),
+    ],
+)
+def test_a_sample_outlives_a_small_bad_colour_and_loses_its_look_with_a_large_or_unknown_one(
+    tmp_path: Path, shares: tuple[str, str, str], left: list[float]
+) -> None:
+    first, second, bad = shares
+    spectra = SPECTRUM_HEADER + spectrum_line("B2", "3", "0.3")
+    colours = (
+        f"code,share,L,a,b\nA1,1,95,0,3\nB2,{bad},60,8,x\nB2,{first},60,8,22\nB2,{second},45,9,18\n"
+    )
+    folder = write_folder(tmp_path, colours=colours, spectra=spectra)
+    catalogue, problems = read_catalogue_folder(folder)
+    assert [colour.share for colour in catalogue["B2"].colours] == pytest.approx(left)
+    assert [(p.file, p.row, p.column) for p in problems if not p.is_notice] == [
+        ("colours.csv", 3, "b")
+    ]
+    assert any("bad row" in text and "B2" in text for text in notices(problems))
+    # The reflectance is the third row's, though the first is bad.
+    assert [c.spectrum is not None for c in catalogue["B2"].colours] == [False, True][: len(left)]
 
 
 def test_a_brightened_white_that_reflects_a_little_blue_too_much_is_accepted(
@@ -307,14 +347,36 @@ def test_two_spectra_for_one_colour_keep_the_first(tmp_path: Path) -> None:
 
 
 def test_a_cross_section_is_ordered_and_one_that_goes_back_is_unknown(tmp_path: Path) -> None:
-    profiles = (
-        "code,order,x_mm,height_mm\nB2,2,25.4,22\nB2,1,0,20\n"
-        "A1,1,3,1\nA1,2,1,1\nZ9,1,0,0\nB2,x,0,0\nB2,3,,4\n"
-    )
+    profiles = "code,order,x_mm,height_mm\nB2,2,25.4,22\nB2,1,0,20\nA1,1,3,1\nA1,2,1,1\nZ9,1,0,0\n"
     catalogue, problems = read_catalogue_folder(write_folder(tmp_path, profiles=profiles))
     assert catalogue["B2"].profile == Profile(((0.0, 20.0), (25.4, 22.0)))
     assert catalogue["A1"].profile is None
-    assert {p.row for p in problems if p.file == "profiles.csv"} == {4, 6, 7, 8}
+    assert {p.row for p in problems if p.file == "profiles.csv"} == {4, 6}
+
+
+@pytest.mark.parametrize("bad", ["B2,x,0,0", "B2,3,,4", "B2,3,30,-1"])
+def test_a_cross_section_with_a_bad_point_is_unknown_and_its_sample_stays(
+    tmp_path: Path, bad: str
+) -> None:
+    profiles = f"code,order,x_mm,height_mm\nB2,1,0,20\nB2,2,25.4,22\n{bad}\n"
+    catalogue, problems = read_catalogue_folder(write_folder(tmp_path, profiles=profiles))
+    assert catalogue["B2"].profile is None
+    assert len(catalogue["B2"].colours) == 2
+    assert [p.row for p in problems if p.file == "profiles.csv" and not p.is_notice] == [4, 2]
+    assert "stays unknown" in errors(problems)[1]
+
+
+def test_problems_stand_in_the_order_of_the_files_however_the_rows_are_read(
+    tmp_path: Path,
+) -> None:
+    samples = "code,kind,face_mm\nA1,mat,\nB2,moulding,wide\nA1,mat,\n"
+    colours = "code,share,L,a,b\nQ1,1,0,0,0\nA1,1,x,0,0\nB2,1,50,0,0\n"
+    folder = write_folder(tmp_path, samples=samples, colours=colours, spectra="code,colour\n")
+    _, problems = read_catalogue_folder(folder)
+    told = [(p.file, p.row) for p in problems]
+    assert told[:2] == [("samples.csv", 3), ("samples.csv", 4)]
+    assert told[2:4] == [("colours.csv", 2), ("colours.csv", 3)]
+    assert len(told) == len(set(told))
 
 
 def test_a_rabbet_as_wide_as_its_face_is_unknown_and_one_deeper_than_its_wood_is_remarked_on(
