@@ -20,6 +20,7 @@ _PRAGMAS: Final = (
     "foreign_keys = ON",
     "secure_delete = ON",  # what is erased is overwritten
 )
+_PATIENCE: Final = {"connect_timeout": "5", "tcp_user_timeout": "10000"}  # seconds, milliseconds
 _PAUSE_SECONDS: Final = 0.01
 _LEAST_BYTES: Final = 512  # the smallest page
 _WRITES: Final = "framing_palette_writes"
@@ -41,6 +42,17 @@ def file_of(address: str | Path) -> Path:
     """Return the file that an address of SQLite or a plain path names."""
     text = str(address)
     return Path(make_url(text).database or "" if "://" in text else text)
+
+
+def shown_address(address: str | Path) -> str:
+    """Return an address as it may be shown and logged, without a password."""
+    text = str(address)
+    if not is_server(text):
+        return str(file_of(address))
+    try:
+        return make_url(text).render_as_string(hide_password=True)
+    except ArgumentError:
+        return text.rpartition("@")[2]
 
 
 def open_file(path: Path) -> Engine:
@@ -78,7 +90,7 @@ def open_server(address: str) -> tuple[Engine, str]:
     """
     try:
         url = make_url(address)
-        engine = create_engine(url, pool_pre_ping=True)
+        engine = create_engine(_patient(url), pool_pre_ping=True)
     except (ArgumentError, NoSuchModuleError, ImportError) as error:
         raise JobStoreError(
             address.rpartition("@")[2],
@@ -86,6 +98,13 @@ def open_server(address: str) -> tuple[Engine, str]:
             todo="name a file, or install the driver for the address",
         ) from error
     return engine, url.render_as_string(hide_password=True)
+
+
+def _patient(url: URL) -> URL:
+    """Return an address whose driver gives a silent server up after seconds, not minutes."""
+    if url.drivername != "postgresql+psycopg":
+        return url
+    return url.update_query_dict({**_PATIENCE, **url.query})
 
 
 def for_writing(engine: Engine) -> Engine:

@@ -6,17 +6,21 @@ crash loses it; it goes when the job is saved where it belongs.
 
 import re
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Final
 
 from framing_palette.errors import JobChangedElsewhereError, OutputError
 from framing_palette.jobs.database_files import default_jobs_path
+from framing_palette.jobs.documents import job_from_text, job_text
 from framing_palette.jobs.job_files import ENDING, PackedJob, digest, write_job_file
 from framing_palette.jobs.job_lines import StoredJob
 from framing_palette.jobs.merging import merged
+from framing_palette.whole_files import write_whole
 
 if TYPE_CHECKING:
     from framing_palette.jobs.jobs import Job
     from framing_palette.jobs.store import JobStore
+
+_BASE: Final = ".base"
 
 
 def save_merged(
@@ -57,8 +61,19 @@ def default_unsent_folder() -> Path:
     return default_jobs_path().parent / "unsent"
 
 
-def keep_unsent(packed: PackedJob, folder: Path | None = None) -> Path:
+def keep_unsent(
+    packed: PackedJob, folder: Path | None = None, *, base: StoredJob | None = None
+) -> Path:
     """Keep a job here, durably, in place of what was kept of it before, and return its file.
+
+    Parameters
+    ----------
+    packed
+        The job; its photograph may be left out when it is among the photographs already.
+    folder
+        Where; this computer's own folder when None.
+    base
+        As the job was last saved where it belongs, so that it can be merged later.
 
     Raises
     ------
@@ -75,8 +90,20 @@ def keep_unsent(packed: PackedJob, folder: Path | None = None) -> Path:
             todo="save the job to a file in a folder that you may write to",
         ) from error
     path = _unsent_path(packed.job.number, folder)
+    if base is not None:
+        content = f"{base.version}\n{job_text(base.job)}".encode()
+        write_whole(path.with_suffix(_BASE), content, private=True)
     write_job_file(path, packed)
     return path
+
+
+def unsent_base(path: Path) -> StoredJob | None:
+    """Return what a job that is kept here was last saved as, None when that is not known."""
+    try:
+        version, _, text = path.with_suffix(_BASE).read_text(encoding="utf-8").partition("\n")
+        return StoredJob(job_from_text(text, path), int(version))
+    except (OSError, ValueError):  # a document that cannot be read is a ValueError too
+        return None
 
 
 def unsent(folder: Path | None = None) -> tuple[Path, ...]:
@@ -86,7 +113,9 @@ def unsent(folder: Path | None = None) -> tuple[Path, ...]:
 
 def let_go(number: str, folder: Path | None = None) -> None:
     """Take away what is kept here of a job that is saved where it belongs."""
-    _unsent_path(number, folder or default_unsent_folder()).unlink(missing_ok=True)
+    path = _unsent_path(number, folder or default_unsent_folder())
+    path.unlink(missing_ok=True)
+    path.with_suffix(_BASE).unlink(missing_ok=True)
 
 
 def _unsent_path(number: str, folder: Path) -> Path:
