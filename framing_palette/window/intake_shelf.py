@@ -20,7 +20,7 @@ class IntakeShelf(FormShelf):
     hand_picked = Signal(object)
     after_picked = Signal(object)
     asked = Signal(str)
-    """take in, forget, open, or watch."""
+    """take in, forget, open, camera, or watch."""
 
     def __init__(self, session: Session, intaking: Intaking) -> None:
         super().__init__(self.tr("Intake"), "")
@@ -55,6 +55,11 @@ class IntakeShelf(FormShelf):
         self.say_watched(self.tr("New photograph arrived: ") + name)
         self.open_button.setText(self.tr("Open ") + name)
         self.open_button.setAccessibleName(self.open_button.text())
+
+    def say_camera(self, fault: str, *, is_on: bool) -> None:
+        """Say below its button why the camera shows nothing."""
+        self.camera.setEnabled(not is_on)
+        self._say(self.camera_fault, "" if is_on else fault)
 
     def _add_colours(self) -> None:
         self.row("", self.trust)
@@ -109,6 +114,9 @@ class IntakeShelf(FormShelf):
     def _add_photographs(self) -> None:
         self.section(self.tr("Photographs"))
         self.open_button = push_button(self.tr("Open another"))
+        self.camera = push_button(self.tr("Camera above the table"))
+        self.camera_fault = words(size="small", wrap=True)
+        self.camera_fault.hide()
         self.watch = push_button(self.tr("Watch a folder"))
         self.watched = words(
             self.tr("New photographs in a watched folder are offered as they arrive."),
@@ -117,11 +125,14 @@ class IntakeShelf(FormShelf):
             wrap=True,
         )
         self.open_button.clicked.connect(lambda: self.asked.emit("open"))
+        self.camera.clicked.connect(lambda: self.asked.emit("camera"))
         self.watch.clicked.connect(lambda: self.asked.emit("watch"))
         both = QWidget()
         column = QVBoxLayout(both)
         column.setContentsMargins(0, 0, 0, 0)
-        for widget in (self.open_button, self.watch, self.watched):
+        for widget in (
+            self.open_button, self.camera, self.camera_fault, self.watch, self.watched
+        ):  # fmt: skip
             column.addWidget(widget)
         self.row("", both)
 

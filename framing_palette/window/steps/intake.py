@@ -12,6 +12,8 @@ from framing_palette.picture.pictures import TrustGrade
 from framing_palette.window.canvas.canvas import Canvas
 from framing_palette.window.canvas.outlook import Outlook
 from framing_palette.window.canvas.stage import Stage
+from framing_palette.window.intake_camera import IntakeCamera
+from framing_palette.window.intake_camera_view import IntakeCameraView
 from framing_palette.window.intake_shelf import IntakeShelf
 from framing_palette.window.intake_view import Hand, IntakeView
 from framing_palette.window.intaking import Intaking
@@ -28,17 +30,20 @@ class IntakeStep(Step):
     def __init__(self, counter: Counter) -> None:
         super().__init__(counter)
         self.intaking = Intaking(self.session, counter.errands, self)
+        self.camera = IntakeCamera(self.session, counter.errands, self)
         self.watched = WatchedFolder(self)
         self.stage_widget: IntakeStage | None = None
         self.shelf_widget: IntakeShelf | None = None
         self._arrived: Path | None = None
         self.watched.arrived.connect(self._offer)
+        self.camera.frozen.connect(self.picture_dropped)
+        self.camera.changed.connect(self._tell_camera)
         for signal in (self.session.picture_changed, self.session.job_changed):
             signal.connect(self.standing_changed)
 
     def stage(self) -> QWidget:
         """Make the photograph with its handles."""
-        stage = IntakeStage(self.counter, self.intaking)
+        stage = IntakeStage(self.counter, self.intaking, self.camera)
         stage.empty.picture_wanted.connect(self.picture_wanted)
         stage.empty.picture_dropped.connect(self.picture_dropped)
         stage.view.marked.connect(self._mark)
@@ -117,12 +122,18 @@ class IntakeStep(Step):
             self.intaking.wish(self.tr("The photograph as it is"), None)
         elif asked == "open":
             self._open()
+        elif asked == "camera":
+            self.camera.put_on()
         else:
             name = QFileDialog.getExistingDirectory(
                 self.stage_widget, self.tr("Watch which folder?")
             )
             if name:
                 self.watch(Path(name))
+
+    def _tell_camera(self) -> None:
+        if self.shelf_widget is not None:
+            self.shelf_widget.say_camera(self.camera.fault, is_on=self.camera.is_on)
 
     def _open(self) -> None:
         """Begin a job on the photograph that arrived, or let one be chosen."""
@@ -146,23 +157,26 @@ class IntakeStep(Step):
 
 
 class IntakeStage(QWidget):
-    """The photograph, or what to do while there is none."""
+    """The photograph, the camera, or what to do while there is neither."""
 
-    def __init__(self, counter: Counter, intaking: Intaking) -> None:
+    def __init__(self, counter: Counter, intaking: Intaking, camera: IntakeCamera) -> None:
         super().__init__()
         self.view = IntakeView(counter.session, intaking)
         canvas = Canvas(counter.session, Outlook(self))
         canvas.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.empty = Stage(counter.session, canvas)
+        self.camera_view = IntakeCameraView(counter.session, camera)
         self._intaking = intaking
+        self._camera = camera
         self._stack = QStackedWidget()
-        self._stack.addWidget(self.empty)
-        self._stack.addWidget(self.view)
+        for page in (self.empty, self.view, self.camera_view):
+            self._stack.addWidget(page)
         self.setAcceptDrops(True)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(self._stack)
         intaking.photograph_changed.connect(self._tell)
+        camera.changed.connect(self._tell)
         self._tell()
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
@@ -179,4 +193,9 @@ class IntakeStage(QWidget):
                 return
 
     def _tell(self) -> None:
-        self._stack.setCurrentIndex(int(self._intaking.photograph is not None))
+        plain = self.view if self._intaking.photograph is not None else self.empty
+        wanted = self.camera_view if self._camera.is_on else plain
+        if wanted is not self._stack.currentWidget():
+            self._stack.setCurrentWidget(wanted)
+            if wanted is self.camera_view:
+                wanted.setFocus(Qt.FocusReason.OtherFocusReason)
