@@ -18,7 +18,7 @@ class AgreeShelf(FormShelf):
     written = Signal(str, str)
     """A field's name and what was typed."""
     asked = Signal(str)
-    """save or print."""
+    """save, print or prices."""
     status_picked = Signal(object)
     page_picked = Signal(object)
     price_picked = Signal(object)
@@ -41,6 +41,15 @@ class AgreeShelf(FormShelf):
         """Say below the papers what came of it."""
         self.fault.setText(said)
         self.fault.setVisible(bool(said))
+
+    def tell_prices(self, *, invented: bool, fault: str) -> None:
+        """Say whose prices are shown."""
+        said = self.tr("By the price book of this shop.")
+        if invented:
+            said = self.tr("By the example price book; its figures are invented.")
+        if fault:
+            said = self.tr("! The shop's price book cannot be read; the example stands in.")
+        self.price_told.setText(said)
 
     def let_print(self, *, can: bool) -> None:
         """Switch saving and printing on when a paper is in sight."""
@@ -69,11 +78,12 @@ class AgreeShelf(FormShelf):
         )
         self.price.picked.connect(self.price_picked)
         self.price.show_value("hidden")
-        self.row(
-            self.tr("Price"),
-            self.price,
-            self.tr("By the example price book; its figures are invented."),
-        )
+        self.row(self.tr("Price"), self.price)
+        self.price_told = words(size="small", quiet=True, wrap=True)
+        self.prices = push_button(self.tr("Price book"), told=self.tr("Look into the price book"))
+        self.prices.clicked.connect(lambda: self.asked.emit("prices"))
+        self.row("", self.price_told)
+        self.row("", self.prices)
         self.page = Choice(self.tr("Paper"), (("A4", "A4"), ("Letter", "Letter")))
         self.page.picked.connect(self.page_picked)
         self.page.show_value("A4")

@@ -4,7 +4,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QPainter, QPaintEvent, QPalette
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
-from framing_palette.design import Design, example_price_book, price_of
+from framing_palette.design import Design
 from framing_palette.errors import FramingPaletteError
 from framing_palette.jobs import Option
 from framing_palette.window import building
@@ -12,6 +12,7 @@ from framing_palette.window.controls import push_button, words
 from framing_palette.window.errands import Errands
 from framing_palette.window.forms import scrolled
 from framing_palette.window.preview_pane import PreviewPane
+from framing_palette.window.price_keeper import PriceKeeper
 from framing_palette.window.session import Session
 from framing_palette.window.tokens import GAP, MARGIN, WIDE_MARGIN
 
@@ -23,9 +24,12 @@ class OptionCard(QWidget):
 
     chosen = Signal()
 
-    def __init__(self, session: Session, errands: Errands, number: int) -> None:
+    def __init__(
+        self, session: Session, errands: Errands, keeper: PriceKeeper, number: int
+    ) -> None:
         super().__init__()
         self._session = session
+        self._keeper = keeper
         self._number = number
         self.preview = PreviewPane(session, errands, f"option {number}", self._design)
         self.name = words(size="heading", wrap=True)
@@ -92,7 +96,7 @@ class OptionCard(QWidget):
 
     def _price_words(self, design: Design) -> tuple[str, str]:
         try:
-            price = price_of(design, example_price_book(), self._session.catalogue)
+            price = self._keeper.price(design)
         except FramingPaletteError as error:
             return "", str(error)
         return price.total.show(), price.tax_words
@@ -103,10 +107,11 @@ class OptionBoard(QWidget):
 
     chosen = Signal(int)
 
-    def __init__(self, session: Session, errands: Errands) -> None:
+    def __init__(self, session: Session, errands: Errands, keeper: PriceKeeper) -> None:
         super().__init__()
         self._session = session
         self._errands = errands
+        self._keeper = keeper
         self.with_price = False
         self.cards: list[OptionCard] = []
         self.told = words(
@@ -121,6 +126,7 @@ class OptionBoard(QWidget):
         self._row.addWidget(self.told)
         session.job_changed.connect(self.follow)
         session.catalogue_changed.connect(self.follow)
+        keeper.changed.connect(self.follow)
         self.follow()
 
     def follow(self) -> None:
@@ -134,7 +140,7 @@ class OptionBoard(QWidget):
             card.deleteLater()
         while len(self.cards) < len(options):
             number = len(self.cards)
-            card = OptionCard(self._session, self._errands, number)
+            card = OptionCard(self._session, self._errands, self._keeper, number)
             card.chosen.connect(lambda number=number: self.chosen.emit(number))
             self._row.addWidget(card, 1)
             self.cards.append(card)

@@ -10,7 +10,7 @@ from PySide6.QtCore import QObject, Qt, Signal
 from PySide6.QtGui import QImage, QPainter
 
 from framing_palette.catalogue import Catalogue
-from framing_palette.design import PriceBook, example_price_book
+from framing_palette.design import PriceBook
 from framing_palette.errors import FramingPaletteError
 from framing_palette.jobs import Job
 from framing_palette.jobs.handing_over import proposal_contents, ticket_contents
@@ -69,6 +69,7 @@ class Paperwork(QObject):
         self._errands = errands
         self.page: PageName = "A4"
         self.with_price = False
+        self.book: PriceBook | None = None
         self._made: dict[Paper, tuple[_Order, Made]] = {}
         self._faults: dict[Paper, tuple[_Order, str]] = {}
 
@@ -146,7 +147,7 @@ class Paperwork(QObject):
             picture=session.picture if is_proposal else None,
             catalogue=session.catalogue,
             page=self.page,
-            book=example_price_book() if self.with_price and is_proposal else None,
+            book=self.book if self.with_price and is_proposal else None,
             notation=notation_of(session.preferences),
         )
 

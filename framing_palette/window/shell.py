@@ -225,6 +225,8 @@ class Shell(QWidget):
             self.saving.save()
         self.runner.close(finish=("saving",))
         self.rack_book.finish()
+        for step in self.steps.values():
+            step.finish()
         super().closeEvent(event)
 
     def _tour_parts(self) -> dict[str, QWidget]:

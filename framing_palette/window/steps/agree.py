@@ -19,12 +19,14 @@ from framing_palette.jobs import Job, Status
 from framing_palette.jobs.agreeing import with_choice, with_status
 from framing_palette.window import building
 from framing_palette.window.agree_shelf import AgreeShelf
-from framing_palette.window.controls import rule
+from framing_palette.window.controls import Pages, rule
 from framing_palette.window.forms import Choice
 from framing_palette.window.job_files import now
 from framing_palette.window.option_cards import OptionBoard
 from framing_palette.window.papers_view import PapersView
 from framing_palette.window.paperwork import Paper, Paperwork
+from framing_palette.window.price_keeper import PriceKeeper
+from framing_palette.window.price_shelf import PriceShelf
 from framing_palette.window.steps.measure import fault_of
 from framing_palette.window.steps.step import Counter, Standing, Step
 from framing_palette.window.tokens import WIDE_MARGIN
@@ -41,22 +43,26 @@ class AgreeStep(Step):
     def __init__(self, counter: Counter) -> None:
         super().__init__(counter)
         self.paperwork = Paperwork(self.session, counter.errands, self)
+        self.keeper = PriceKeeper(self.session, counter.errands, self)
         self.stage_widget: AgreeStage | None = None
         self.shelf_widget: AgreeShelf | None = None
+        self.price_shelf: PriceShelf | None = None
+        self._shelves: Pages | None = None
         self.session.job_changed.connect(self.standing_changed)
         self.session.job_changed.connect(self._follow)
         self.paperwork.changed.connect(self._let_print)
+        self.keeper.changed.connect(self._follow_prices)
 
     def stage(self) -> QWidget:
         """Make the designs and the pages."""
-        stage = AgreeStage(self.counter, self.paperwork)
+        stage = AgreeStage(self.counter, self.paperwork, self.keeper)
         stage.board.chosen.connect(self.choose)
         stage.turned.picked.connect(lambda _view: self._let_print())
         self.stage_widget = stage
         return stage
 
     def shelf(self) -> QWidget:
-        """Make the fields, the papers' buttons and the status."""
+        """Make the fields, the papers' buttons and the status; behind them the price book."""
         shelf = AgreeShelf(self.session)
         shelf.written.connect(self._write)
         shelf.asked.connect(self._hand_over)
@@ -64,7 +70,13 @@ class AgreeStep(Step):
         shelf.page_picked.connect(self._set_page)
         shelf.price_picked.connect(self._show_price)
         self.shelf_widget = shelf
-        return shelf
+        self.price_shelf = PriceShelf(self.session, self.keeper)
+        self.price_shelf.left.connect(self.leave_prices)
+        self._shelves = Pages()
+        for page in (shelf, self.price_shelf):
+            self._shelves.addWidget(page)
+        self._follow_prices()
+        return self._shelves
 
     def standing(self) -> Standing:
         """Done once a design is agreed on and was measured for."""
@@ -85,7 +97,24 @@ class AgreeStep(Step):
 
     def arrive(self) -> None:
         """Show designs and pages as things are now."""
+        self.keeper.load()
         self._follow()
+
+    def finish(self) -> None:
+        """Write prices that still wait."""
+        self.keeper.finish()
+
+    def look_into_prices(self) -> None:
+        """Lay the price book on the shelf."""
+        if self._shelves is not None and self.price_shelf is not None:
+            self.keeper.load()
+            self.price_shelf.follow()
+            self._shelves.setCurrentWidget(self.price_shelf)
+
+    def leave_prices(self) -> None:
+        """Lay the papers on the shelf again."""
+        if self._shelves is not None and self.shelf_widget is not None:
+            self._shelves.setCurrentWidget(self.shelf_widget)
 
     def choose(self, number: int) -> None:
         """Agree on a design."""
@@ -157,7 +186,20 @@ class AgreeStep(Step):
             self.stage_widget.board.follow()
         self._follow()
 
+    def _follow_prices(self) -> None:
+        self.paperwork.book = self.keeper.book
+        prices = self.keeper.prices
+        if self.shelf_widget is not None:
+            self.shelf_widget.tell_prices(
+                invented=self.keeper.is_invented, fault=prices.fault if prices else ""
+            )
+        if self.paperwork.with_price:
+            self._follow()
+
     def _hand_over(self, how: str) -> None:
+        if how == "prices":
+            self.look_into_prices()
+            return
         paper, job = self._paper_in_sight(), self.session.desk.job
         if paper is None or job is None:
             return
@@ -192,12 +234,12 @@ class AgreeStep(Step):
 class AgreeStage(QWidget):
     """Designs, proposal or ticket."""
 
-    def __init__(self, counter: Counter, paperwork: Paperwork) -> None:
+    def __init__(self, counter: Counter, paperwork: Paperwork, keeper: PriceKeeper) -> None:
         super().__init__()
         self.setObjectName("panel")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self.view = DESIGNS
-        self.board = OptionBoard(counter.session, counter.errands)
+        self.board = OptionBoard(counter.session, counter.errands, keeper)
         self.papers = {paper: PapersView(paperwork, paper) for paper in Paper}
         self.turned = Choice(
             self.tr("Look at"),

@@ -73,5 +73,8 @@ class Step(QObject):
     def arrive(self) -> None:
         """Do what is due when the designer comes to this step."""
 
+    def finish(self) -> None:
+        """Do what still waits, at the end of the program."""
+
     def search(self, text: str) -> None:
         """Look for something on this step's shelf."""
