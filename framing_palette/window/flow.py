@@ -61,6 +61,8 @@ class FlowLayout(QLayout):
     def _arrange(self, rect: QRect, *, is_real: bool) -> int:
         x, y, row_height = rect.x(), rect.y(), 0
         for item in self._items:
+            if item.isEmpty():
+                continue  # hidden
             hint = item.sizeHint()
             if x > rect.x() and x + hint.width() > rect.right() + 1:
                 x, y, row_height = rect.x(), y + row_height + self._row_gap, 0
