@@ -1,6 +1,12 @@
-"""Files written whole or not at all, so that an older one is never half overwritten."""
+"""Files written whole or not at all, and read whole or not at all.
 
+An older file is never half overwritten; a file that is endless or huge is refused before it fills
+the memory.
+"""
+
+import errno
 import os
+import stat
 from pathlib import Path
 from tempfile import NamedTemporaryFile
 
@@ -45,3 +51,35 @@ def write_whole(path: Path, content: bytes, *, private: bool = False) -> Path:
             todo="choose a folder that exists and that you may write to",
         ) from error
     return path
+
+
+def read_whole(path: Path, most_bytes: int) -> bytes:
+    """Return all of an ordinary file that is not larger than it may be.
+
+    Raises
+    ------
+    OSError
+        When it is missing, unreadable, a folder, a device or a pipe, or larger; its ``strerror``
+        says so in plain words.
+    """
+    check_ordinary(path)
+    with path.open("rb") as file:
+        content = file.read(most_bytes + 1)
+    if len(content) > most_bytes:
+        raise OSError(errno.EFBIG, f"it has more than {most_bytes:,} bytes", str(path))
+    return content
+
+
+def check_ordinary(path: Path) -> None:
+    """Refuse what can be opened like a file but may never end: a device, a pipe, a socket.
+
+    Raises
+    ------
+    OSError
+        When it is no ordinary file; its ``strerror`` says so in plain words.
+    """
+    mode = path.stat().st_mode
+    if stat.S_ISDIR(mode):
+        raise IsADirectoryError(errno.EISDIR, "it is a folder", str(path))
+    if not stat.S_ISREG(mode):
+        raise OSError(errno.EINVAL, "it is no ordinary file", str(path))

@@ -9,6 +9,9 @@ from framing_palette.catalogue.cells import RowReader
 from framing_palette.catalogue.problems import CellProblem, ProblemList
 from framing_palette.catalogue.table_files import open_table
 from framing_palette.errors import CatalogueError
+from framing_palette.whole_files import read_whole
+
+LARGEST_DESCRIPTION_BYTES = 20_000_000
 
 
 def file_names(folder: Path) -> dict[str, str]:
@@ -102,9 +105,9 @@ def package_name(folder: Path, names: Mapping[str, str], problems: ProblemList) 
         return folder.resolve().name
     path = folder / names["datapackage.json"]
     try:
-        package = json.loads(path.read_text(encoding="utf-8-sig"))
+        package = json.loads(read_whole(path, LARGEST_DESCRIPTION_BYTES).decode("utf-8-sig"))
         return str(package.get("title") or package.get("name") or folder.resolve().name)
-    except (OSError, ValueError, AttributeError):
+    except (OSError, ValueError, AttributeError, RecursionError):
         reason = "is not readable JSON; the tables are read without it"
         problems.add(CellProblem(path.name, None, "", reason, is_notice=True))
         return folder.resolve().name

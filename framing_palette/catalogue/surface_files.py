@@ -1,5 +1,6 @@
 """Surface files: texture pictures measured once, and the table that remembers the measures."""
 
+import os
 import zlib
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import replace
@@ -24,10 +25,13 @@ from framing_palette.catalogue.table_files import open_table, write_table
 from framing_palette.colour import srgb_u8_to_lab_d50
 from framing_palette.errors import CatalogueError
 from framing_palette.picture import measure_texture
+from framing_palette.picture.still_files import CODEC_FAULTS
 
 if TYPE_CHECKING:
     from PIL.Image import Image
 
+FORMATS = ("PNG", "JPEG", "TIFF", "WEBP", "BMP", "GIF")
+"""No others are tried on a texture file: to decode some, an outside program would be started."""
 LARGEST_SIDE_PX = 8192
 MEASURED_AT_ONCE = 500
 """Samples whose textures are measured while a catalogue is opened; two minutes' work at most."""
@@ -58,21 +62,25 @@ def read_texture_picture(
     from PIL import Image
 
     try:
-        with Image.open(path) as image:
-            if max(image.size) > LARGEST_SIDE_PX:
-                raise CatalogueError(
-                    path,
-                    problem=f"has {image.width} x {image.height} pixels",
-                    todo=f"cut a texture of at most {LARGEST_SIDE_PX} pixels a side",
-                )
+        with Image.open(path, formats=FORMATS) as image:
+            _check_side(path, image.size)
             is_relief = image.mode in {"L", "LA", "I;16", "1"}
             return np.asarray(_middle_of(image, reduced_by, most_px).convert("RGB")), is_relief
-    except (OSError, ValueError, SyntaxError, Image.DecompressionBombError) as error:
-        if isinstance(error, CatalogueError):
-            raise
+    except CatalogueError:
+        raise
+    except (*CODEC_FAULTS, Image.DecompressionBombError) as error:
         raise CatalogueError(
             path, problem="is not a readable picture", todo="save it as PNG or JPEG"
         ) from error
+
+
+def _check_side(path: Path, size: tuple[int, int]) -> None:
+    if max(size) > LARGEST_SIDE_PX:
+        raise CatalogueError(
+            path,
+            problem=f"has {size[0]} x {size[1]} pixels",
+            todo=f"cut a texture of at most {LARGEST_SIDE_PX} pixels a side",
+        )
 
 
 def _middle_of(image: "Image", reduced_by: int, most_px: int) -> "Image":
@@ -198,7 +206,7 @@ def read_surface_table(
         if surface is None:
             continue
         picture = textures / surface.texture_file
-        if picture.parent != textures or not picture.is_file():
+        if picture.parent != textures or not os.path.isfile(picture):  # noqa: PTH113 - any name
             continue
         if checksum_of(picture) != surface.checksum:
             reason = f"{surface.texture_file} has changed since it was measured; measure it again"

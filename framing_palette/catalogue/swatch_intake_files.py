@@ -20,7 +20,9 @@ from framing_palette.catalogue.swatch import measure_swatch
 from framing_palette.catalogue.texture_numbers import texture_from_numbers, texture_numbers
 from framing_palette.errors import CatalogueError, FramingPaletteError, OutputError
 from framing_palette.picture import Texture, read_picture_file
+from framing_palette.whole_files import read_whole
 
+LARGEST_RESULTS_BYTES = 256 << 20
 PICTURE_SUFFIXES = frozenset(
     {".jpg", ".jpeg", ".png", ".tif", ".tiff", ".webp", ".avif", ".heic", ".heif", ".bmp", ".gif"}
 )
@@ -157,13 +159,13 @@ def read_results(path: Path) -> Iterator[tuple[SwatchResult, float | None]]:
     if not path.exists():
         return
     try:
-        lines = path.read_text(encoding="utf-8").splitlines()
+        lines = read_whole(path, LARGEST_RESULTS_BYTES).decode("utf-8").splitlines()
     except (OSError, UnicodeDecodeError) as error:
         raise CatalogueError(
             path, problem="cannot be read", todo="name another file for the results"
         ) from error
     for line in lines:
-        with suppress(ValueError, KeyError, TypeError):
+        with suppress(ValueError, LookupError, TypeError, ArithmeticError, RecursionError):
             record = json.loads(line)
             yield _result(record), record["mm_per_px"]
 

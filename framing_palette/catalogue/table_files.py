@@ -13,9 +13,11 @@ from pathlib import Path
 
 from framing_palette.catalogue.problems import CellProblem, ProblemList
 from framing_palette.errors import CatalogueError, OutputError
+from framing_palette.whole_files import check_ordinary
 
 LARGEST_FILE_BYTES = 4 << 30
 MOST_ROWS = 5_000_000
+MOST_COLUMNS = 2000
 _CHUNK = 1 << 20
 _LARGEST_CELL = 100_000
 _FORMULA = re.compile(r"'*[=+\-@\t\r]")
@@ -58,6 +60,7 @@ def find_table_form(path: Path, problems: ProblemList) -> TableForm:
         When the file cannot be read or is absurdly large.
     """
     try:
+        check_ordinary(path)
         size = path.stat().st_size
         if size > LARGEST_FILE_BYTES:
             raise CatalogueError(
@@ -228,6 +231,12 @@ def _header(reader: Iterator[list[str]], path: Path) -> list[str]:
         ) from error
     if header is None:
         raise CatalogueError(path, problem="is empty", todo="put the column names in its first row")
+    if len(header) > MOST_COLUMNS:
+        raise CatalogueError(
+            path,
+            problem=f"names {len(header)} columns",
+            todo=f"keep at most {MOST_COLUMNS} of them",
+        )
     names = [name.strip().lower() for name in header]
     twice = sorted({name for name in names if name and names.count(name) > 1})
     if twice:

@@ -11,6 +11,7 @@ from framing_palette.errors import ExchangeFileError
 
 _STEPS_NM = frozenset({1, 2, 5, 10, 20})
 _FIRST_AT_MOST, _LAST_AT_LEAST = 400, 680
+_FARTHEST_NM = 100_000
 
 
 def reflectances_at_ten(
@@ -35,6 +36,12 @@ def reflectances_at_ten(
     ExchangeFileError
         When the step is uneven or unusual, or 400 to 680 nm is not covered.
     """
+    if not all(0 < nm < _FARTHEST_NM for nm in wavelengths_nm):
+        raise ExchangeFileError(
+            source,
+            problem="holds reflectances at wavelengths that nobody measures",
+            todo=f"export {_FIRST_AT_MOST} to {_LAST_AT_LEAST} nm at least",
+        )
     nm = np.asarray(wavelengths_nm, dtype=np.int64)
     steps = set(np.diff(nm).tolist())
     if len(steps) != 1 or not steps <= _STEPS_NM:

@@ -8,6 +8,7 @@ from types import ModuleType
 from typing import TYPE_CHECKING, Any, Final
 
 from framing_palette.errors import FileProblemError
+from framing_palette.whole_files import read_whole
 
 if TYPE_CHECKING:
     from pydantic import ValidationError
@@ -28,7 +29,8 @@ def text_of(path: Path | str, refusal: Refusal) -> str:
     try:
         if file.stat().st_size > LARGEST_BYTES:
             raise refusal(file, problem="is over 1 MB", todo="name the file that is meant")
-        return file.read_text(encoding="utf-8-sig")
+        text = read_whole(file, LARGEST_BYTES).decode("utf-8-sig")
+        return text.replace("\r\n", "\n").replace("\r", "\n")
     except OSError as error:
         problem = f"cannot be read ({error.strerror})"
         raise refusal(file, problem=problem, todo="name a file that exists") from error
@@ -48,6 +50,9 @@ def toml_of(text: str, path: Path | str, refusal: Refusal) -> dict[str, Any]:
         return tomllib.loads(text, parse_float=Decimal)
     except tomllib.TOMLDecodeError as error:
         problem = f"is not valid TOML ({str(error).rstrip('.')})"
+        raise refusal(path, problem=problem, todo="mend that place") from error
+    except (ValueError, RecursionError, ArithmeticError) as error:
+        problem = "holds a number of thousands of digits or is nested hundreds of levels deep"
         raise refusal(path, problem=problem, todo="mend that place") from error
 
 

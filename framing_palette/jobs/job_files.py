@@ -19,7 +19,7 @@ from framing_palette.catalogue import Catalogue
 from framing_palette.errors import JobFileError
 from framing_palette.jobs.documents import job_from_text, job_text
 from framing_palette.jobs.jobs import Job
-from framing_palette.whole_files import write_whole
+from framing_palette.whole_files import check_ordinary, write_whole
 
 ENDING: Final = ".framejob"
 MOST_DOCUMENT_BYTES: Final = 20_000_000
@@ -82,6 +82,7 @@ def read_job_file(path: Path, catalogue: Catalogue | None = None) -> PackedJob:
         When it is missing, cut short, too large, tampered with or not a job file.
     """
     try:
+        check_ordinary(path)
         with zipfile.ZipFile(path) as archive:
             return _unpacked(path, archive, catalogue)
     except FileNotFoundError as error:

@@ -5,6 +5,9 @@ from pathlib import Path
 
 from framing_palette.errors import ShopFileError
 from framing_palette.papers.contents import Shop
+from framing_palette.whole_files import read_whole
+
+LARGEST_BYTES = 1_000_000
 
 
 def read_shop(path: Path) -> Shop:
@@ -25,7 +28,7 @@ def read_shop(path: Path) -> Shop:
 
     todo = 'write name = "…" and lines = ["…"] in it'
     try:
-        shop = ShopModel.model_validate(tomllib.loads(path.read_text(encoding="utf-8")))
+        shop = ShopModel.model_validate(tomllib.loads(read_whole(path, LARGEST_BYTES).decode()))
     except (OSError, UnicodeDecodeError) as error:
         raise ShopFileError(
             path, problem="cannot be read as text", todo="check its name"
@@ -36,5 +39,8 @@ def read_shop(path: Path) -> Shop:
         fault = error.errors()[0]
         place = ".".join(str(step) for step in fault["loc"])
         problem = f"has a field that cannot be used ({place}: {fault['msg']})"
+        raise ShopFileError(path, problem=problem, todo=todo) from error
+    except (ValueError, RecursionError) as error:
+        problem = "holds a number of thousands of digits or is nested hundreds of levels deep"
         raise ShopFileError(path, problem=problem, todo=todo) from error
     return Shop(shop.name, shop.lines, shop.invented)

@@ -7,7 +7,9 @@ from typing import Final
 
 from framing_palette.errors import FramingPaletteError, VocabularyError
 from framing_palette.papers.vocabulary import Vocabulary, Word, limits_from_text
+from framing_palette.whole_files import read_whole
 
+LARGEST_BYTES: Final = 1_000_000
 SHIPPED: Final = Path(__file__).resolve().parent / "vocabulary.toml"
 
 
@@ -26,7 +28,7 @@ def read_vocabulary(path: Path) -> Vocabulary:
         When it cannot be read, or one of its words cannot be used; the sentence names the word.
     """
     try:
-        text = path.read_text(encoding="utf-8")
+        text = read_whole(path, LARGEST_BYTES).decode()
     except (OSError, UnicodeDecodeError) as error:
         raise VocabularyError(
             path, problem="cannot be read as text", todo="check the name and save it as UTF-8"
@@ -69,6 +71,11 @@ def vocabulary_from_text(text: str, path: Path | str) -> Vocabulary:
         place = ".".join(str(step) for step in fault["loc"])
         raise VocabularyError(
             path, problem=f"has a bad entry ({place}: {fault['msg']})", todo="change that entry"
+        ) from error
+    except (ValueError, RecursionError) as error:
+        problem = "holds a number of thousands of digits or is nested hundreds of levels deep"
+        raise VocabularyError(
+            path, problem=problem, todo="compare it with the shipped vocabulary"
         ) from error
     try:
         return Vocabulary(

@@ -6,8 +6,10 @@ from typing import NoReturn, cast
 
 from framing_palette.errors import CornersFileError
 from framing_palette.picture.squaring import Corners, checked_corners
+from framing_palette.whole_files import read_whole
 
 MOST_BYTES = 100_000
+_FARTHEST = 1e6  # far beyond any picture; a number that is none is not within it either
 _FORM = '{"corners": [[x, y], [x, y], [x, y], [x, y]]}, x and y from 0 to 1'
 
 
@@ -41,13 +43,11 @@ def read_chart_file(path: Path) -> Corners:
 
 def _four_points(path: Path) -> Corners:
     try:
-        content = path.read_bytes()[: MOST_BYTES + 1]
+        content = read_whole(path, MOST_BYTES)
     except OSError as error:
         raise CornersFileError(
             path, problem=f"cannot be read ({error.strerror or error})", todo="check its name"
         ) from error
-    if len(content) > MOST_BYTES:
-        _refuse(path, f"has more than {MOST_BYTES} bytes")
     try:
         found = json.loads(content)
     except (ValueError, RecursionError):
@@ -63,6 +63,7 @@ def _is_point(value: object) -> bool:
         isinstance(value, list)
         and len(value) == 2
         and all(isinstance(one, int | float) and not isinstance(one, bool) for one in value)
+        and all(-_FARTHEST < one < _FARTHEST for one in value)
     )
 
 

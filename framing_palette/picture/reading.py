@@ -21,6 +21,7 @@ from framing_palette.picture.profiles import ProfileFault, profile_name, to_lab_
 from framing_palette.picture.reduction import reduced
 from framing_palette.picture.still_files import decode_still
 from framing_palette.picture.tiff_files import decode_tiff
+from framing_palette.whole_files import check_ordinary
 
 WORKING_SIDE = 1600
 """Longest side, in pixels, of the picture that everything is measured on."""
@@ -171,6 +172,7 @@ def _head(path: Path) -> bytes:
     try:
         if path.is_dir():
             raise PictureFileError(path, problem="is a folder", todo="choose a picture in it")
+        check_ordinary(path)
         size = path.stat().st_size
         with path.open("rb") as stream:
             head = stream.read(_HEAD_BYTES)

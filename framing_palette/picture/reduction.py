@@ -12,6 +12,7 @@ from framing_palette.picture.resampling import as_float32, resized
 STAND_IN_GAMMA = 2.2
 """Stands in for the file's tone curve while pixels are averaged; even areas come out exact."""
 
+_TABLE_STEPS = 1 << 16
 STRIP_SAMPLES = 6_000_000  # keeps each float copy under 25 MB
 
 
@@ -84,6 +85,8 @@ def _curved(part: NDArray[Any], peak: float, gamma: float) -> Float32Array:
     if np.issubdtype(part.dtype, np.floating):
         values = np.nan_to_num(as_float32(part) / np.float32(peak), nan=0.0, posinf=1.0)
         return as_float32(np.clip(values, 0, 1) ** np.float32(gamma))
+    if peak > _TABLE_STEPS:  # 32-bit whole numbers: a table would fill the memory
+        return as_float32((part / peak) ** gamma)
     steps = np.arange(int(peak) + 1, dtype=np.float64)
     table = ((steps / peak) ** gamma).astype(np.float32)
     return table.take(part, mode="clip")

@@ -1,7 +1,6 @@
 """The regions file: outlines and roles as JSON, read with every mistake named."""
 
 import json
-import math
 from collections.abc import Iterable
 from pathlib import Path
 from typing import Any, NoReturn
@@ -9,10 +8,11 @@ from typing import Any, NoReturn
 from framing_palette.errors import RegionsFileError
 from framing_palette.picture.outlines import outline_fault
 from framing_palette.picture.regions import DRAWN_ROLES, Part, Point, Region, Role
-from framing_palette.whole_files import write_whole
+from framing_palette.whole_files import read_whole, write_whole
 
 MAX_FILE_BYTES = 20_000_000
 MAX_REGIONS = 500
+_FARTHEST = 1e6  # far beyond any picture; a number that is none is not within it either
 _FORM = '{"regions": [{"name": "boat", "role": "focus", "polygon": [[x, y], ...]}]}'
 
 
@@ -55,7 +55,10 @@ def write_regions_file(path: Path | str, regions: Iterable[Region]) -> None:
 
 def _content(path: Path) -> Any:
     try:
-        data = path.read_bytes()
+        size = path.stat().st_size
+        if size > MAX_FILE_BYTES:
+            _refuse(path, f"has {size / 1e6:.0f} MB", "draw the outlines with fewer points")
+        data = read_whole(path, MAX_FILE_BYTES)
     except FileNotFoundError as missing:
         raise RegionsFileError(
             path, problem="does not exist", todo="check the name and the folder"
@@ -66,8 +69,6 @@ def _content(path: Path) -> Any:
             problem=f"cannot be opened ({fault.strerror or fault})",
             todo="check that it is a file and that you may read it",
         ) from fault
-    if len(data) > MAX_FILE_BYTES:
-        _refuse(path, f"has {len(data) / 1e6:.0f} MB", "draw the outlines with fewer points")
     try:
         return json.loads(data.decode("utf-8-sig"))
     except (ValueError, RecursionError) as fault:
@@ -126,7 +127,7 @@ def _point(path: Path, label: str, number: int, point: Any) -> Point:
         isinstance(point, list)
         and len(point) == 2
         and all(isinstance(value, int | float) and not isinstance(value, bool) for value in point)
-        and all(math.isfinite(value) for value in point)
+        and all(-_FARTHEST < value < _FARTHEST for value in point)
     )
     if not good:
         _refuse(path, f"has {label} with a point {number} that is not [x, y]", "use two numbers")

@@ -53,12 +53,14 @@ def decode_still(path: Path, kind: str, *, max_side: int) -> Photograph:
     PictureFileError
         When it cannot be decoded or is too large.
     """
+    from PIL import Image
+
     try:
         with path.open("rb") as stream:
             return _decode(stream, path, kind, max_side)
     except PictureFileError:
         raise
-    except CODEC_FAULTS as fault:
+    except (*CODEC_FAULTS, Image.DecompressionBombError) as fault:
         raise PictureFileError(
             path,
             problem=f"starts like a {kind} picture but is damaged or cut short",

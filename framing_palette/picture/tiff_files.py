@@ -23,6 +23,11 @@ _INKS = {
 _ASSOCIATED_ALPHA, _UNASSOCIATED_ALPHA = 1, 2
 logging.getLogger("tifffile").addHandler(logging.NullHandler())  # faults are told in a sentence
 
+# No others: the decoders of rarer ones have been seen to bring the whole program down on a file
+# with turned bytes, and no camera or scanner program writes a colour photograph that way.
+_COMPRESSIONS = frozenset(
+    ["NONE", "LZW", "DEFLATE", "ADOBE_DEFLATE", "PACKBITS", "JPEG", "OJPEG", "JPEG_LOSSY"]
+)
 _JPEG_COMPRESSIONS = ("OJPEG", "JPEG", "JPEG_LOSSY")
 
 
@@ -54,7 +59,11 @@ def _decode(file: Any, path: Path) -> Photograph:
     width, height = int(page.imagewidth), int(page.imagelength)
     ink = _ink(page, path)
     refuse_too_many_pixels(path, width, height, bytes_each=-(-page.nbytes // (width * height)))
+    if page.compression.name not in _COMPRESSIONS:
+        raise _unread(path, f"the compression {page.compression.name}")
     samples = _channels_last(page.asarray(), page.axes)
+    if samples.ndim != 3:
+        raise _unread(path, f"{samples.ndim} dimensions")
     if page.photometric.name == "PALETTE":
         samples = _palette(page)[samples[..., 0]]
     extra = tuple(int(kind) for kind in page.extrasamples)

@@ -9,8 +9,10 @@ from typing import Any
 
 from framing_palette.errors import FramingPaletteError, OutputError
 from framing_palette.units import Length
+from framing_palette.whole_files import read_whole
 from framing_palette.window.preferences import Preferences
 
+LARGEST_BYTES = 1_000_000
 _LENGTHS = ("mat_border", "tolerance")
 
 
@@ -24,9 +26,8 @@ def preferences_path() -> Path:
 def read_preferences(path: Path | None = None) -> Preferences:
     """Return the saved preferences; what is missing or cannot be read keeps its usual value."""
     try:
-        content = (path or preferences_path()).read_text(encoding="utf-8")
-        saved = json.loads(content)
-    except (OSError, ValueError):
+        saved = json.loads(read_whole(path or preferences_path(), LARGEST_BYTES))
+    except (OSError, ValueError, RecursionError):
         return Preferences()
     if not isinstance(saved, dict):
         return Preferences()
