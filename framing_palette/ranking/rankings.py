@@ -97,6 +97,10 @@ class Ranking(Sequence[RankedSample]):
             raise UnknownSampleError(code, near=get_close_matches(code, self._rows, n=3))
         return self._rows[code]
 
+    def has(self, code: str) -> bool:
+        """Tell whether a code is among the ranked samples."""
+        return code in self._rows
+
     def measures_at(self, index: int) -> Measures:
         """Return the measures of the sample at a position of the catalogue."""
         every = self.measures

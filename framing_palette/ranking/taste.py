@@ -4,7 +4,8 @@ Every comparison says that one sample suited a picture better than another. A re
 Bradley-Terry model (a logistic regression on the difference of the two samples' qualities) finds
 weights that would have foretold the choices. It starts from the house rule, may move each weight
 only so far, is asked to foretell choices that it has not seen, and changes nothing until it rests
-on enough of them.
+on enough of them. Verdicts hang on limits, not on weights: taste moves samples within a verdict
+and never makes a clash of a complement.
 
 References
 ----------
@@ -12,50 +13,57 @@ Bradley, Terry 1952, Rank analysis of incomplete block designs: I. The method of
 comparisons, Biometrika 39(3/4):324-345.
 """
 
-from collections.abc import Mapping, Sequence
+from collections import Counter
 from dataclasses import dataclass, replace
-from typing import Any
 
 import numpy as np
+from numpy.typing import NDArray
 
 from framing_palette.arrays import Float64Array
-from framing_palette.errors import FieldError
-from framing_palette.ranking.judging import QUALITIES, qualities
-from framing_palette.ranking.rankings import Ranking
+from framing_palette.ranking.judging import QUALITIES
+from framing_palette.ranking.ramps import sigmoid
 from framing_palette.ranking.rule import HOUSE_RULE, Rule
 
-TASTE_SCHEMA = "framing-palette/taste@1"
 FEWEST_CHOICES = 12  # fewer change nothing: nobody learns a taste from one click
 FOLDS = 5
 MOVES_AT_MOST = 0.6  # part of its house value that a weight may move
-SMALLEST_MOVE = 0.3  # and what even a small weight may move
-REGULARISATION = 1.0  # scikit-learn's C: smaller holds closer to the house rule
-HOUSE_COUNTS = 10.0  # scale that leaves the house rule's own merit all but unpenalised
-EACH_SIDE = 12  # accepted and rejected samples of one picture that are paired at most
+SMALLEST_MOVE = 1.0  # and what even a small weight may move
+PRIOR = 0.5  # of its reach that a weight is expected to stray: smaller holds closer to the house
+UNPENALISED = 1e6  # scikit-learn's C, when the house rule's own choices hold the weights already
+SURE_BY = 1.28  # standard deviations of chance by which the own rule must lead: 9 times in 10
+MOST_CHOICES = 3000  # the oldest go first
+
+Codes = tuple[str, ...]
+"""A sample's code, or the codes of a design's layers from the art outward."""
+PairKey = tuple[str, frozenset[Codes]]
+"""Which picture, and which two looks, whatever came of it."""
 
 
 @dataclass(frozen=True, slots=True)
 class Choice:
-    """One sample preferred to another for one picture, by their qualities.
+    """One look preferred to another for one picture, by their qualities.
 
-    ``better`` and ``worse`` are in the order of ``QUALITIES``; ``note`` says where it came from,
-    such as the job and the two codes.
+    Parameters
+    ----------
+    better, worse
+        Qualities of the two in the order of ``QUALITIES``: what the weights multiply, measured
+        against the picture, which is all that learning needs.
+    picture
+        A mark of the picture that names nobody; choices on one picture are held back together.
+    better_codes, worse_codes
+        Which samples they were.
     """
 
     better: tuple[float, ...]
     worse: tuple[float, ...]
-    note: str = ""
+    picture: str = ""
+    better_codes: Codes = ()
+    worse_codes: Codes = ()
 
-
-@dataclass(frozen=True, slots=True)
-class Taste:
-    """All choices that a shop has made, oldest first; a new value for each change."""
-
-    choices: tuple[Choice, ...] = ()
-
-    def with_choices(self, *choices: Choice) -> "Taste":
-        """Return the taste with more choices."""
-        return replace(self, choices=self.choices + choices)
+    @property
+    def key(self) -> PairKey:
+        """Which pair it is about."""
+        return self.picture, frozenset((self.better_codes, self.worse_codes))
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,23 +74,35 @@ class TasteFit:
     ----------
     rule
         The rule to use: the house rule until there is enough to go on.
-    rests_on
-        How many choices it rests on.
+    rests_on, pictures
+        How many choices it rests on, and how many pictures they were made on.
     foretold, house_foretold
         Share of held-back choices that the shop's own and the house rule foretell; None before
         there are enough choices.
     in_use
         Whether the rule differs from the house rule.
-    words
-        One sentence for people.
     """
 
     rule: Rule
     rests_on: int
+    pictures: int
     foretold: float | None
     house_foretold: float | None
     in_use: bool
-    words: str
+
+    @property
+    def words(self) -> str:
+        """What was learned and how far to trust it, for people."""
+        if self.foretold is None or self.house_foretold is None:
+            return f"{self.rests_on} of {FEWEST_CHOICES} choices made: the house rule stays in use."
+        rests = f"From {_count(self.rests_on, 'choice')} on {_count(self.pictures, 'picture')}"
+        own, house = f"{self.foretold:.0%}", f"{self.house_foretold:.0%}"
+        if self.in_use:
+            return f"{rests}: foretells {own} of held-back ones, where the house rule does {house}."
+        return (
+            f"{rests}: own weights foretell {own} of held-back ones, the house rule {house}; that "
+            "may be chance, so the house rule stays in use."
+        )
 
     def moved(self, house: Rule = HOUSE_RULE) -> dict[str, tuple[float, float]]:
         """Return each weight as (house, own), where they differ."""
@@ -93,117 +113,116 @@ class TasteFit:
         return {name: pair for name, pair in pairs.items() if abs(pair[0] - pair[1]) > 1e-9}
 
 
-def choice_between(ranked: Ranking, better: str, worse: str, *, note: str = "") -> Choice:
-    """Return the choice of one code over another in a ranking.
+@dataclass(frozen=True, slots=True)
+class Taste:
+    """All choices that a shop has made, oldest first; a new value for each change.
 
-    Raises
-    ------
-    UnknownSampleError
-        When a code is not in it.
+    Parameters
+    ----------
+    choices
+        What was preferred to what.
+    passed
+        Pairs that were asked about and left undecided; they are not asked about again.
+    learned
+        What was learned when the framer last asked for it; None before.
     """
-    table = qualities(ranked.measures, ranked.rule)
-    one, two = ranked.row(better), ranked.row(worse)
-    return Choice(tuple(table[one].tolist()), tuple(table[two].tolist()), note)
 
+    choices: tuple[Choice, ...] = ()
+    passed: tuple[PairKey, ...] = ()
+    learned: TasteFit | None = None
 
-def choices_from_work(
-    ranked: Ranking, accepted: Sequence[str], rejected: Sequence[str], *, note: str = ""
-) -> tuple[Choice, ...]:
-    """Return every accepted sample as preferred to every rejected one, of one picture.
+    def with_choices(self, *choices: Choice) -> "Taste":
+        """Return the taste with more choices; a later one on the same pair replaces the earlier."""
+        newest = {choice.key: choice for choice in choices if any(choice.key[1])}
+        old = (choice for choice in self.choices if choice.key not in newest)
+        new = (choice for choice in choices if newest.get(choice.key, choice) is choice)
+        return replace(self, choices=(*old, *new)[-MOST_CHOICES:])
 
-    Raises
-    ------
-    UnknownSampleError
-        When a code is not in the ranking.
-    """
-    return tuple(
-        choice_between(ranked, better, worse, note=note)
-        for better in accepted[:EACH_SIDE]
-        for worse in rejected[:EACH_SIDE]
-        if better != worse
-    )
+    def with_passed(self, *passed: PairKey) -> "Taste":
+        """Return the taste with more pairs that were left undecided."""
+        return replace(self, passed=tuple(dict.fromkeys((*self.passed, *passed)))[-MOST_CHOICES:])
+
+    def pairs_of(self, picture: str) -> frozenset[frozenset[Codes]]:
+        """Return which pairs were compared on a picture, decided or not."""
+        keys = (*(choice.key for choice in self.choices), *self.passed)
+        return frozenset(pair for marked, pair in keys if marked == picture)
 
 
 def fit_taste(taste: Taste, house: Rule = HOUSE_RULE) -> TasteFit:
     """Return the rule that a shop's choices speak for, and how far to trust it.
 
-    The house rule stays in use when there are too few choices, or when the learned weights foretell
-    held-back choices no better than it does.
+    The house rule stays in use when there are too few choices, or when the learned weights do not
+    foretell held-back choices better than it does by more than chance would.
     """
     count = len(taste.choices)
+    pictures = len({choice.picture for choice in taste.choices})
     if count < FEWEST_CHOICES:
-        words = f"{count} of {FEWEST_CHOICES} choices made: the house rule stays in use."
-        return TasteFit(house, count, None, None, in_use=False, words=words)
+        return TasteFit(house, count, pictures, None, None, in_use=False)
     gaps = np.array([np.subtract(choice.better, choice.worse) for choice in taste.choices])
-    own = _held_back(gaps, house)
-    at_home = _foretold(gaps, _weights(house))
-    if own <= at_home:
-        words = (
-            f"From {count} choices: the house rule foretells {at_home:.0%} of them, own weights "
-            f"only {own:.0%} of those held back, so the house rule stays in use."
-        )
-        return TasteFit(house, count, own, at_home, in_use=False, words=words)
-    rule = replace(house, weights=replace(house.weights, **_named(_fitted(gaps, house))))
-    words = (
-        f"From {count} choices: foretells {own:.0%} of held-back ones, "
-        f"where the house rule foretells {at_home:.0%}."
-    )
-    return TasteFit(rule, count, own, at_home, in_use=True, words=words)
+    groups = _groups(taste)
+    own = _held_back(gaps, groups, house)
+    at_home = _right(gaps, weights_of(house))
+    shares = float(own.mean()), float(at_home.mean())
+    # Choices on one picture are alike; they are one piece of evidence, not many.
+    lead = np.bincount(groups, own - at_home)
+    if lead.sum() <= SURE_BY * float(np.sqrt((lead**2).sum())):
+        return TasteFit(house, count, pictures, *shares, in_use=False)
+    rule = with_weights(house, _fitted(gaps, house))
+    return TasteFit(rule, count, pictures, *shares, in_use=True)
 
 
-def taste_report(taste: Taste) -> dict[str, Any]:
-    """Return a taste as plain values, for export."""
-    return {
-        "schema": TASTE_SCHEMA,
-        "qualities": list(QUALITIES),
-        "choices": [
-            {"better": list(choice.better), "worse": list(choice.worse), "note": choice.note}
-            for choice in taste.choices
-        ],
-    }
+def weights_of(rule: Rule) -> Float64Array:
+    """Return the weights of a rule in the order of ``QUALITIES``."""
+    return np.array([getattr(rule.weights, name) for name in QUALITIES])
 
 
-def taste_from_report(report: Mapping[str, Any]) -> Taste:
-    """Return the taste of an exported report; qualities are matched by name.
+def with_weights(house: Rule, weights: Float64Array) -> Rule:
+    """Return the house rule with other weights, held within their bounds."""
+    held = bounded(weights, weights_of(house))
+    named = {name: float(weight) for name, weight in zip(QUALITIES, held, strict=True)}
+    return replace(house, weights=replace(house.weights, **named))
 
-    Raises
-    ------
-    FieldError
-        When it is no such report, or a choice lacks a number.
+
+def reach(start: Float64Array) -> Float64Array:
+    """Return how far each weight may move from its house value."""
+    return np.maximum(MOVES_AT_MOST * np.abs(start), SMALLEST_MOVE)
+
+
+def bounded(weights: Float64Array, start: Float64Array) -> Float64Array:
+    """Return weights within the bounds; no weight changes its sign."""
+    held = np.clip(weights, start - reach(start), start + reach(start))
+    return np.where(start >= 0, np.maximum(held, 0.0), np.minimum(held, 0.0))
+
+
+def _groups(taste: Taste) -> NDArray[np.intp]:
+    """Return which choices are evidence of one kind: those of a picture where there are several.
+
+    Where most choices were made on one picture, leaving it out would leave nothing to learn from;
+    then each stands for itself.
     """
-    if report.get("schema") != TASTE_SCHEMA:
-        wanted = f'choose a file with schema "{TASTE_SCHEMA}"'
-        raise FieldError("schema", got=report.get("schema"), wanted=wanted)
-    names = list(report.get("qualities", ()))
-    unknown = [name for name in QUALITIES if name not in names]
-    if unknown:
-        wanted = "export the taste again with this version"
-        raise FieldError("qualities", got=f"without {', '.join(unknown)}", wanted=wanted)
-    place = [names.index(name) for name in QUALITIES]
-    return Taste(tuple(_choice(entry, place, len(names)) for entry in report.get("choices", ())))
+    counts = Counter(choice.picture for choice in taste.choices)
+    if max(counts.values()) > len(taste.choices) / 2:
+        return np.arange(len(taste.choices))
+    number = {picture: place for place, picture in enumerate(counts)}
+    return np.array([number[choice.picture] for choice in taste.choices])
 
 
-def _choice(entry: Mapping[str, Any], place: Sequence[int], length: int) -> Choice:
-    sides = []
-    for side in ("better", "worse"):
-        numbers = entry.get(side, ())
-        if len(numbers) != length or not np.isfinite(np.array(numbers, dtype=np.float64)).all():
-            raise FieldError(f"choices, {side}", got=numbers, wanted=f"give {length} numbers")
-        sides.append(tuple(float(numbers[index]) for index in place))
-    return Choice(sides[0], sides[1], str(entry.get("note", "")))
+def _held_back(gaps: Float64Array, groups: NDArray[np.intp], house: Rule) -> Float64Array:
+    """Return for each choice whether weights learned without its group foretell it.
 
-
-def _held_back(gaps: Float64Array, house: Rule) -> float:
-    """Return the share of choices foretold by weights learned without them."""
-    fold = np.arange(len(gaps)) % FOLDS
-    right = [
-        _right(gaps[fold == part], _fitted(gaps[fold != part], house)) for part in range(FOLDS)
-    ]
-    return float(np.concatenate(right).mean())
-
-
-def _foretold(gaps: Float64Array, weights: Float64Array) -> float:
-    return float(_right(gaps, weights).mean())
+    Groups are held back a few at once, so that each of ``FOLDS`` parts has about as many choices.
+    """
+    sizes = np.bincount(groups)
+    fold_of = np.empty(len(sizes), dtype=np.intp)
+    heaped = [0] * FOLDS
+    for group in np.argsort(-sizes, kind="stable"):
+        fold_of[group] = int(np.argmin(heaped))
+        heaped[fold_of[group]] += int(sizes[group])
+    folds, right = fold_of[groups], np.empty(len(gaps))
+    for fold in np.unique(folds):
+        out = folds == fold
+        right[out] = _right(gaps[out], _fitted(gaps[~out], house))
+    return right
 
 
 def _right(gaps: Float64Array, weights: Float64Array) -> Float64Array:
@@ -215,31 +234,31 @@ def _right(gaps: Float64Array, weights: Float64Array) -> Float64Array:
 def _fitted(gaps: Float64Array, house: Rule) -> Float64Array:
     """Return bounded weights: the house's, moved as the choices ask.
 
-    The house's own merit is one more column whose factor is all but free, so that what is
-    regularised is only how far the weights move away from it.
+    Merit is a log-odds, so that a gap in merit is the log-odds of the choice. The house rule takes
+    part as choices of its own, one for each quality: so many, and as sure, that they alone would
+    give the house weights with ``PRIOR`` of their reach as standard deviation.
     """
     from sklearn.linear_model import LogisticRegression
 
-    start = _weights(house)
-    table = np.column_stack([gaps, HOUSE_COUNTS * (gaps @ start)])
-    both = np.concatenate([table, -table])
-    wins = np.repeat([1, 0], len(table))
-    model = LogisticRegression(C=REGULARISATION, fit_intercept=False, max_iter=1000)
-    factors = model.fit(both, wins).coef_[0]
-    trust = max(float(factors[-1]) * HOUSE_COUNTS, 0.2)
-    return _bounded(start + factors[:-1] / trust, start)
+    own, counts = _house_choices(house)
+    wins, losses = sigmoid(own @ weights_of(house)), sigmoid(-(own @ weights_of(house)))
+    table = np.concatenate([gaps, -gaps, own, own])
+    won = np.repeat([1, 0, 1, 0], [len(gaps), len(gaps), len(own), len(own)])
+    # Each choice stands in the table from both its sides.
+    heard = np.concatenate([np.full(2 * len(gaps), 0.5), counts * wins, counts * losses])
+    model = LogisticRegression(C=UNPENALISED, fit_intercept=False, max_iter=1000)
+    factors = model.fit(table, won, sample_weight=heard).coef_[0]
+    return bounded(factors, weights_of(house))
 
 
-def _bounded(weights: Float64Array, start: Float64Array) -> Float64Array:
-    """Return weights within the bounds; no weight changes its sign."""
-    reach = np.maximum(MOVES_AT_MOST * np.abs(start), SMALLEST_MOVE)
-    held = np.clip(weights, start - reach, start + reach)
-    return np.where(start >= 0, np.maximum(held, 0.0), np.minimum(held, 0.0))
+def _house_choices(house: Rule) -> tuple[Float64Array, Float64Array]:
+    """Return one gap for each quality, and how many choices of the house rule each stands for."""
+    start = weights_of(house)
+    size = 1.0 / np.maximum(np.abs(start), 1.0)
+    unsure = sigmoid(size * start) * sigmoid(-size * start)
+    counts = 1.0 / ((PRIOR * reach(start) * size) ** 2 * unsure)
+    return np.diag(size), counts
 
 
-def _weights(rule: Rule) -> Float64Array:
-    return np.array([getattr(rule.weights, name) for name in QUALITIES])
-
-
-def _named(weights: Float64Array) -> dict[str, float]:
-    return {name: float(weight) for name, weight in zip(QUALITIES, weights, strict=True)}
+def _count(number: int, what: str) -> str:
+    return f"{number} {what}" if number == 1 else f"{number} {what}s"
