@@ -85,10 +85,10 @@ class Keeper:
         """
         try:
             if self.place.is_server:  # a server may take long to be given up
-                self._hold(base, packed)
+                self.hold(base, packed)
             saved = self._save(base, packed)
         except JobChangedElsewhereError as error:
-            self._hold(base, packed)
+            self.hold(base, packed)
             joined = merged(base.job, packed.job, error.theirs)
             theirs = StoredJob(error.theirs, error.found)
             return Kept(Fate.UNDECIDED, base, theirs, joined.undecided, str(error))
@@ -96,7 +96,7 @@ class Keeper:
             self._let_go(packed.job.number)
             return Kept(Fate.ERASED, base, why=str(error))
         except (JobStoreError, OutputError) as error:
-            self._hold(base, packed)
+            self.hold(base, packed)
             return Kept(Fate.HERE, base, why=str(error))
         self._let_go(packed.job.number)
         return Kept(Fate.SAVED, saved)
@@ -250,8 +250,14 @@ class Keeper:
         self._let_go(packed.job.number)
         return True
 
-    def _hold(self, base: StoredJob, packed: PackedJob) -> None:
-        """Keep a job on this computer, its photograph among the photographs if that can be."""
+    def hold(self, base: StoredJob, packed: PackedJob) -> None:
+        """Keep a job on this computer, its photograph among the photographs if that can be.
+
+        Raises
+        ------
+        OutputError
+            When it cannot be written.
+        """
         if self._kept_here.get(packed.job.number) == packed.job:
             return
         light = packed

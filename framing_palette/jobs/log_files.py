@@ -35,6 +35,7 @@ class Happening(StrEnum):
     BACKUP_RESTORED = "backup restored"
     SAVED_ELSEWHERE = "job was changed at another counter"
     CLIENT_ERASED = "client erased"
+    REFUSED = "work refused"
     DEFECT = "defect"
 
 

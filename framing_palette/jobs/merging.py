@@ -5,6 +5,7 @@ changed the same in different ways nothing is guessed: it is named, and one of t
 somebody has looked at it.
 """
 
+from collections.abc import Collection
 from dataclasses import dataclass, replace
 from typing import Any, Final, TypeVar
 
@@ -66,6 +67,28 @@ def merged(base: Job, mine: Job, theirs: Job) -> Merged:
         history=_told_by_both(base.history, mine.history, theirs.history),
     )
     return Merged(job, tuple(undecided))
+
+
+def decided(joined: Job, theirs: Job, fields: Collection[str]) -> Job:
+    """Return a merged job with some fields as the other counter has them, and what goes with them.
+
+    Parameters
+    ----------
+    joined
+        What `merged` made of both.
+    theirs
+        As the other counter has saved it.
+    fields
+        Of those that were undecided.
+    """
+    taken = [name for group in _TOGETHER if set(group) & set(fields) for name in group]
+    return replace(joined, **{name: getattr(theirs, name) for name in taken})
+
+
+def questions(undecided: Collection[str]) -> tuple[tuple[str, ...], ...]:
+    """Return undecided fields as they have to be decided: what goes together at once."""
+    groups = (tuple(name for name in group if name in undecided) for group in _TOGETHER)
+    return tuple(group for group in groups if group)
 
 
 def _with_changes_of_both(

@@ -12,7 +12,8 @@ from PySide6.QtCore import QObject, QTimer
 
 from framing_palette.errors import FramingPaletteError
 from framing_palette.window import legwork
-from framing_palette.window.desk import Desk, Kept
+from framing_palette.window.arranging import desk_of
+from framing_palette.window.desk import Desk
 from framing_palette.window.legwork import OnTheDesk, Surveyed
 from framing_palette.window.runner import Runner
 from framing_palette.window.session import Session
@@ -20,11 +21,11 @@ from framing_palette.window.session import Session
 if TYPE_CHECKING:
     from collections.abc import Callable
 
-    from framing_palette.jobs import Job
     from framing_palette.picture import Picture, RegionFinding
     from framing_palette.picture.regions import Point
     from framing_palette.ranking import Ranking
     from framing_palette.units import Length
+    from framing_palette.window.job_files import BringIn, Fetched
     from framing_palette.window.listing import Listed
 
 JOB, RACK, FINDINGS, RANKING = "job", "catalogue", "findings", "ranking"
@@ -39,6 +40,7 @@ class Errands(QObject):
         super().__init__(session)
         self._session = session
         self.runner = runner
+        self.bring_in: BringIn | None = None
         self._live_waits = False
         self._read_soon = QTimer(self, interval=_REGIONS_REST_MS, singleShot=True)
         self._read_soon.timeout.connect(self.find)
@@ -66,14 +68,34 @@ class Errands(QObject):
         )
 
     def open_job(self, path: Path) -> None:
-        """Open a saved job; its samples are those of the rack that is loaded."""
-        catalogue = self._session.catalogue
+        """Open a job file, which comes into the shop's jobs; its samples are the loaded rack's."""
+        catalogue, bring_in = self._session.catalogue, self.bring_in
         self.runner.start(
             JOB,
-            lambda progress: legwork.opened_job(path, catalogue, progress),
+            lambda progress: legwork.opened_job(path, catalogue, bring_in, progress),
             done=self.take_job,
             failed=self.tell,
         )
+
+    def open_from_book(self, fetch: "Callable[[], Fetched]") -> None:
+        """Open a job of the shop, fetched from its book."""
+        self.runner.start(
+            JOB,
+            lambda progress: legwork.job_from_book(fetch, progress),
+            done=self.take_job,
+            failed=self.tell,
+        )
+
+    def clear_desk(self) -> None:
+        """Leave the desk empty: the job on it is gone."""
+        session = self._session
+        session.undo_stack.clear()
+        session.assign("stored", None)
+        session.assign("packed", None)
+        session.assign("job_path", None)
+        session.assign("findings", None)
+        self._take_surveyed(None)
+        session.put_desk(Desk())
 
     def open_catalogue(self, folder: Path, *, then: "Callable[[], None] | None" = None) -> None:
         """Load a catalogue folder, and do something once it is there."""
@@ -101,10 +123,13 @@ class Errands(QObject):
         session.assign("notice", "")
         session.assign("chosen_region", -1)
         session.assign("chosen_strip", 0)
+        session.assign("stored", given.opened.stored)
         session.assign("packed", given.opened.packed)
         session.assign("job_path", given.opened.path)
         self._take_surveyed(given.surveyed)
-        session.put_desk(_desk_of(job, session))
+        session.put_desk(desk_of(job, session.catalogue))
+        if given.opened.told:
+            session.assign("notice", given.opened.told)
         self._read_soon.start()  # a job without regions changes none, and is read all the same
 
     def find(self) -> None:
@@ -233,12 +258,3 @@ class Errands(QObject):
             # Only the newest place of the hand counts; those in between are never read.
             self._live_waits = False
             QTimer.singleShot(0, self.read_live)
-
-
-def _desk_of(job: "Job", session: Session) -> Desk:
-    """Return the desk as a job was left: its regions, what was kept, the agreed design laid out."""
-    rack = session.catalogue
-    kept = tuple(Kept((code,), rack[code].name) for code in job.kept if code in rack)
-    agreed = job.agreed
-    laid = tuple(code for code in agreed.design.codes if code in rack) if agreed else ()
-    return Desk(job=job, regions=job.regions, kept=kept[:4], laid=laid)

@@ -1,6 +1,7 @@
 """Jobs on disk, and the clock: opening, beginning and saving what lies on the desk."""
 
-from dataclasses import dataclass
+from collections.abc import Callable
+from dataclasses import dataclass, replace
 from datetime import UTC, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -9,11 +10,13 @@ from framing_palette.catalogue import Catalogue
 from framing_palette.jobs import (
     Job,
     PackedJob,
+    StoredJob,
     picture_of_file,
     read_job_file,
     write_job_file,
 )
 from framing_palette.jobs.handing_over_files import picture_of
+from framing_palette.jobs.numbers import new_number
 from framing_palette.picture import Picture, Region, read_picture_file, read_regions_file
 from framing_palette.units import Length
 
@@ -21,6 +24,11 @@ if TYPE_CHECKING:
     from framing_palette.window.runner import Progress
 
 JOB_ENDING = ".framejob"
+
+Fetched = tuple[StoredJob, PackedJob, str]
+"""A job as it is stored, as it lies here with its photograph, and what is to be said."""
+BringIn = Callable[[PackedJob], tuple[StoredJob | None, str]]
+"""Brings a job of a file into the shop's jobs, and says what is to be said."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,12 +42,18 @@ class OpenedJob:
     picture
         The photograph, with its scale when the art's size is known; None when the job has none.
     path
-        Where it is saved; None when it was never saved.
+        The job file that it came from; None when there is none.
+    stored
+        As it is in the shop's jobs; None when it is not there yet.
+    told
+        What is to be said to the person at the counter.
     """
 
     packed: PackedJob
     picture: Picture | None
     path: Path | None
+    stored: StoredJob | None = None
+    told: str = ""
 
 
 def now() -> datetime:
@@ -47,8 +61,10 @@ def now() -> datetime:
     return datetime.now(tz=UTC)
 
 
-def open_job(path: Path, catalogue: Catalogue, progress: "Progress") -> OpenedJob:
-    """Open a saved job.
+def open_job(
+    path: Path, catalogue: Catalogue, bring_in: BringIn | None, progress: "Progress"
+) -> OpenedJob:
+    """Open a job file; when there is a way to the shop's jobs it comes in there.
 
     Raises
     ------
@@ -59,7 +75,25 @@ def open_job(path: Path, catalogue: Catalogue, progress: "Progress") -> OpenedJo
     packed = read_job_file(path, catalogue)
     progress.tell(0.3)
     picture = picture_of(packed, path) if packed.picture is not None else None
-    return OpenedJob(packed, at_scale(picture, packed.job.art_size), path)
+    stored, told = bring_in(packed) if bring_in is not None else (None, "")
+    if stored is not None:
+        packed = replace(packed, job=stored.job)
+    return OpenedJob(packed, at_scale(picture, packed.job.art_size), path, stored, told)
+
+
+def job_of_book(fetch: Callable[[], Fetched], progress: "Progress") -> OpenedJob:
+    """Open a job of the shop's.
+
+    Raises
+    ------
+    FramingPaletteError
+        When it or its photograph cannot be read.
+    """
+    progress.tell(0.0)
+    stored, packed, told = fetch()
+    progress.tell(0.3)
+    picture = picture_of(packed, Path(packed.job.title)) if packed.picture is not None else None
+    return OpenedJob(packed, at_scale(picture, packed.job.art_size), None, stored, told)
 
 
 def begin_job(
@@ -81,7 +115,7 @@ def begin_job(
     content, named = picture_of_file(picture_path)
     begun = now()
     job = Job(
-        number=f"{begun:%y%m%d-%H%M%S}",
+        number=new_number(begun),
         title=picture_path.stem.replace("_", " ").replace("-", " ").capitalize(),
         created=begun,
         changed=begun,

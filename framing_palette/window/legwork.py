@@ -11,6 +11,8 @@ from framing_palette.window.images import Pyramid, dimming_of, pyramid_of
 from framing_palette.window.runner import Progress
 
 if TYPE_CHECKING:
+    from collections.abc import Callable
+
     from PySide6.QtGui import QImage
 
     from framing_palette.catalogue import Catalogue
@@ -18,7 +20,7 @@ if TYPE_CHECKING:
     from framing_palette.ranking import BetterChoice, Ranking
     from framing_palette.ranking.strip_reading import StripReader
     from framing_palette.units import Length
-    from framing_palette.window.job_files import OpenedJob
+    from framing_palette.window.job_files import BringIn, Fetched, OpenedJob
     from framing_palette.window.listing import Listed
 
 
@@ -51,11 +53,20 @@ def begun_job(
     return _on_the_desk(begin_job(path, regions_path, art_size, progress), progress)
 
 
-def opened_job(path: Path, catalogue: "Catalogue", progress: Progress) -> OnTheDesk:
-    """Open a saved job."""
+def opened_job(
+    path: Path, catalogue: "Catalogue", bring_in: "BringIn | None", progress: Progress
+) -> OnTheDesk:
+    """Open a job file and bring it into the shop's jobs."""
     from framing_palette.window.job_files import open_job
 
-    return _on_the_desk(open_job(path, catalogue, progress), progress)
+    return _on_the_desk(open_job(path, catalogue, bring_in, progress), progress)
+
+
+def job_from_book(fetch: "Callable[[], Fetched]", progress: Progress) -> OnTheDesk:
+    """Open a job of the shop's."""
+    from framing_palette.window.job_files import job_of_book
+
+    return _on_the_desk(job_of_book(fetch, progress), progress)
 
 
 def rescaled(

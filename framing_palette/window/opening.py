@@ -13,6 +13,8 @@ from threading import Thread
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
+    from types import TracebackType
+
     from framing_palette.window.frame import Frame
     from framing_palette.window.preferences import Preferences
     from framing_palette.window.shell import Shell
@@ -59,6 +61,7 @@ def run(
     os.environ.setdefault("QT_SCALE_FACTOR", f"{preferences.scale_percent / 100:g}")
     app = QApplication.instance() or QApplication(sys.argv[:1])
     app.setApplicationName("Framing Palette")
+    sys.excepthook = _note_defect
     if isinstance(app, QApplication):
         put_on(app, tokens_named(preferences.theme))
     frame = Frame()
@@ -89,6 +92,8 @@ def begin(shell: "Shell", wanted: Wanted) -> None:
     from framing_palette.errors import FramingPaletteError
     from framing_palette.jobs import shipped_folder
 
+    shell.job_book.open()
+
     def then() -> None:
         if wanted.job_path is not None:
             shell.errands.open_job(wanted.job_path)
@@ -105,6 +110,16 @@ def begin(shell: "Shell", wanted: Wanted) -> None:
         shell.errands.tell(error)
         return
     shell.errands.open_catalogue(folder, then=then)
+
+
+def _note_defect(
+    kind: type[BaseException], error: BaseException, trace: "TracebackType | None"
+) -> None:
+    """Put what went wrong on the interface thread into the log; the window goes on."""
+    from framing_palette.jobs.log_files import Happening, note_error
+
+    note_error(Happening.DEFECT, error)
+    sys.__excepthook__(kind, error, trace)
 
 
 def _load() -> None:

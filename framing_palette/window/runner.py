@@ -5,7 +5,8 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from threading import Event
 from time import monotonic
-from typing import Any, Generic, TypeVar
+from typing import Any, ClassVar, Generic, TypeVar
+from weakref import WeakSet
 
 from PySide6.QtCore import QObject, Qt, QThreadPool, Signal, SignalInstance
 
@@ -95,20 +96,28 @@ class _Task:
         except StoppedError:
             outcome = Outcome(None, None)
         except Exception as error:  # noqa: BLE001 - the top of a job
+            _note(error)
             outcome = Outcome(None, error)
         self._voice.ended.emit(self, outcome)
 
 
 class Runner(QObject):
-    """Runs at most one job a topic; a newer job silences the older one."""
+    """Runs at most one job a topic; a newer job silences the older one.
+
+    ``threads`` is how many work at a time; as many as the machine has processors when 0.
+    """
 
     progressed = Signal(str, float, str)
     busy_changed = Signal()
 
-    def __init__(self, parent: QObject | None = None) -> None:
+    _at_work: ClassVar[WeakSet[_Task]] = WeakSet()
+    """What is at work for any runner; a runner that is gone holds nobody up."""
+
+    def __init__(self, parent: QObject | None = None, *, threads: int = 0) -> None:
         super().__init__(parent)
         self._pool = QThreadPool(self)
-        self._pool.setMaxThreadCount(max(2, QThreadPool.globalInstance().maxThreadCount()))
+        usual = max(2, QThreadPool.globalInstance().maxThreadCount())
+        self._pool.setMaxThreadCount(threads or usual)
         self._voice = _Voice(self)
         queued = Qt.ConnectionType.QueuedConnection
         _connect(self._voice.ended, self._finish, queued)
@@ -136,6 +145,7 @@ class Runner(QObject):
         task = _Task(topic, work, self._voice, done, failed)
         self._newest[topic] = task
         self._running.add(task)
+        self._at_work.add(task)
         # Python may collect cycles on whichever thread allocates; a widget in one must not be
         # destroyed away from the interface thread, so nothing is collected while a job works.
         gc.disable()
@@ -160,11 +170,17 @@ class Runner(QObject):
             if topic not in finish:
                 self.cancel(topic)
         self._pool.waitForDone()
-        self._running.clear()
-        self._collect_when_idle()
+        self._left(*self._running)
 
-    def _collect_when_idle(self) -> None:
-        if not self._running:
+    def wait(self) -> None:
+        """Wait until no thread of ours works; answers are delivered later all the same."""
+        self._pool.waitForDone()
+
+    def _left(self, *tasks: _Task) -> None:
+        """Collect garbage again once nothing works for any runner."""
+        self._at_work.difference_update(tasks)
+        self._running.difference_update(tasks)
+        if not self._at_work:
             gc.enable()
 
     def _report(self, task: _Task, share: float, words: str) -> None:
@@ -172,8 +188,7 @@ class Runner(QObject):
             self.progressed.emit(task.topic, share, words)
 
     def _finish(self, task: _Task, outcome: Outcome[Any]) -> None:
-        self._running.discard(task)
-        self._collect_when_idle()
+        self._left(task)
         if self._newest.get(task.topic) is not task:
             return
         del self._newest[task.topic]
@@ -182,6 +197,15 @@ class Runner(QObject):
         else:
             task.done(outcome.answer)
         self.busy_changed.emit()
+
+
+def _note(error: Exception) -> None:
+    """Put an error into the log: what was refused, or a defect of ours."""
+    from framing_palette.errors import FramingPaletteError
+    from framing_palette.jobs.log_files import Happening, note_error
+
+    is_refusal = isinstance(error, FramingPaletteError)
+    note_error(Happening.REFUSED if is_refusal else Happening.DEFECT, error)
 
 
 def _connect(

@@ -1,83 +1,259 @@
-"""Saving: the job as it lies on the desk, to its file, a moment after the last change."""
+"""Saving: the job as it lies on the desk, into the shop's jobs a moment after each change.
+
+There is nothing to press: a job is in the book from the moment that it is on the desk. A job file
+is written when it is asked for.
+"""
 
 from dataclasses import replace
 from datetime import datetime
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QTimer
 
-from framing_palette.jobs import Job, PackedJob
-from framing_palette.window.desk import Desk
+from framing_palette.jobs import Job, PackedJob, StoredJob, merged
+from framing_palette.jobs.merging import decided
+from framing_palette.window.arranging import desk_of, job_of
 from framing_palette.window.errands import Errands
+from framing_palette.window.job_book.book import BookState, JobBook
+from framing_palette.window.job_book.kept_job import KeptJob
 from framing_palette.window.job_files import save_job
 from framing_palette.window.runner import Progress
 from framing_palette.window.session import Session
 
-SAVE = "saving"
-_REST_MS = 1500
+if TYPE_CHECKING:
+    from framing_palette.jobs.keeper_files import Keeper
+
+FILE, LOOK = "job file", "other counters"
+_LOOK_MS = 10_000
 
 
 class Saving(QObject):
-    """Saves by itself once the job has a file; before that it says that it is not saved."""
+    """Keeps the job on the desk, and says where it is."""
 
-    def __init__(self, session: Session, errands: Errands) -> None:
+    def __init__(self, session: Session, errands: Errands, book: JobBook) -> None:
         super().__init__(session)
         self._session = session
         self._errands = errands
-        self._soon = QTimer(self, interval=_REST_MS, singleShot=True)
-        self._soon.timeout.connect(self.save)
-        session.undo_changed.connect(self._on_change)
-        session.packed_changed.connect(self._tell_state)
-
-    def save_as(self, path: Path) -> None:
-        """Save to a file from now on."""
-        self._session.assign("job_path", path)
-        self.save()
+        self._book = book
+        self.kept: KeptJob | None = None
+        self._leaving: list[KeptJob] = []
+        self._told_fault = ""
+        self._look_soon = QTimer(self, interval=_LOOK_MS)
+        self._look_soon.timeout.connect(self.look_at_others)
+        session.packed_changed.connect(self._follow_job)
+        for signal in (
+            session.job_changed,
+            session.regions_changed,
+            session.laid_changed,
+            session.strips_changed,
+            session.kept_changed,
+            session.set_aside_changed,
+        ):
+            signal.connect(self._note)
 
     def save(self) -> None:
-        """Save now, in the background."""
-        path, packed = self._session.job_path, packed_as_it_lies(self._session)
-        if path is None or packed is None:
+        """Save now what waits, without waiting for the hand to rest."""
+        if self.kept is not None:
+            self.kept.save_now()
+
+    def save_as(self, path: Path) -> None:
+        """Put the job into a file as well, to be sent or archived."""
+        packed = packed_as_it_lies(self._session)
+        if packed is None:
             return
-        self._soon.stop()
-        self._session.assign("saved", self.tr("saving"))
 
         def work(progress: Progress) -> datetime:
             return save_job(path, packed, progress)
 
-        self._errands.runner.start(SAVE, work, done=self._tell_saved, failed=self._fail)
+        def done(_at: datetime) -> None:
+            self._session.assign("job_path", path)
+            said = self.tr("The job is in the file {name} as well.").format(name=path.name)
+            self._session.assign("notice", said)
 
-    def _on_change(self) -> None:
+        self._errands.runner.start(FILE, work, done=done, failed=self._errands.tell)
+
+    def look_at_others(self) -> None:
+        """Bring in what another counter has saved of this job since."""
+        kept = self.kept
+        is_quiet = kept is not None and kept.is_saved and kept.base.version > 0
+        if kept is None or not is_quiet or self._book.state is not BookState.READY:
+            return
+        base = kept.base
+
+        def work(keeper: "Keeper", _progress: Progress) -> StoredJob | None:
+            return keeper.newer(base)
+
+        def done(found: StoredJob | None) -> None:
+            if found is not None and kept is self.kept and kept.is_saved and kept.base is base:
+                self._join(base.job, found)
+
+        self._book.ask(LOOK, work, done=done)
+
+    def choose_between(self, theirs: frozenset[str]) -> None:
+        """Settle what both counters changed: these fields as the other has them, else as here."""
+        differing, kept = self._session.differing, self.kept
+        mine = job_of(self._session.desk, self._session.catalogue)
+        if differing is None or differing.theirs is None or kept is None or mine is None:
+            return
+        joined = merged(differing.base.job, mine, differing.theirs.job).job
+        kept.rebase(differing.theirs)
+        self._session.assign("differing", None)
+        self._lay(decided(joined, differing.theirs.job, theirs))
+        self._note()
+        kept.save_now()
+
+    def forget(self) -> None:
+        """Keep the job on the desk no longer: it was erased or another one takes its place."""
+        if self.kept is not None:
+            self.kept.deleteLater()
+        self.kept = None
+        self._session.assign("stored", None)
+        self._session.assign("differing", None)
+        self._session.assign("saved", "")
+
+    def finish(self) -> None:
+        """Save what waits, before the window closes."""
+        self._look_soon.stop()
+        for kept in [*self._leaving, *([self.kept] if self.kept is not None else [])]:
+            kept.finish()
+        self._leaving.clear()
+
+    def _follow_job(self) -> None:
+        """Keep another job from now on; the one before is saved to its end."""
+        packed, before = self._session.packed, self.kept
+        if before is not None and not before.is_saved:
+            self._leaving.append(before)
+            before.save_now()
+        self.kept = None
+        self._session.assign("differing", None)
+        if packed is None:
+            self.forget()
+            return
+        rack, stored = self._session.catalogue, self._session.stored
+        kept = self.kept = KeptJob(self._book, packed, stored)
+        kept.changed.connect(lambda: self._follow_kept(kept))
+        kept.joined.connect(lambda sent, found: self._take_joined(kept, sent, found))
+        lying = job_of(desk_of(packed.job, rack), rack)
+        if stored is None or stored.job != packed.job:
+            kept.note(lying or packed.job)
+            kept.save_now()
+        elif lying is not None:
+            kept.leave_as(lying)
+        self._look_soon.start()
         self._tell_state()
-        if self._session.job_path is not None:
-            self._soon.start()
+
+    def _note(self) -> None:
+        job = job_of(self._session.desk, self._session.catalogue)
+        if self.kept is not None and job is not None:
+            self.kept.note(job)
+
+    def _follow_kept(self, kept: KeptJob) -> None:
+        if kept is self.kept:
+            self._session.assign("stored", kept.base)
+            self._tell_state()
+        elif kept in self._leaving:
+            if not kept.is_saved and kept.autosave.failures == 0:
+                kept.save_now()
+            else:
+                self._leaving.remove(kept)
+
+    def _take_joined(self, kept: KeptJob, sent: Job, found: StoredJob) -> None:
+        if kept is self.kept:
+            self._join(sent, found)
+
+    def _join(self, base: Job, found: StoredJob) -> None:
+        """Lay what another counter did beside what was done here meanwhile."""
+        kept = self.kept
+        mine = job_of(self._session.desk, self._session.catalogue)
+        if kept is None or mine is None:
+            return
+        joined = merged(base, mine, found.job)
+        if joined.undecided:
+            kept.step_back(base)
+            kept.note(mine)
+            return
+        is_renamed = base.number != found.job.number
+        is_other = replace(base, number=found.job.number, changed=found.job.changed) != found.job
+        kept.rebase(found)
+        self._lay(joined.job)
+        self._note()
+        if is_other:
+            self._session.assign("notice", self._joined_words(base, found.job))
+        elif is_renamed:
+            said = self.tr("Another job has this number, so this one is {number} now.")
+            self._session.assign("notice", said.format(number=found.job.number))
+
+    def _lay(self, job: Job) -> None:
+        """Put a job that was joined on the desk, undoably under its own name."""
+        desk = desk_of(job, self._session.catalogue)
+        self._session.edit(
+            self.tr("Changed at the other counter"),
+            job=desk.job,
+            regions=desk.regions,
+            laid=desk.laid,
+            strips=desk.strips,
+            kept=desk.kept,
+            set_aside=desk.set_aside,
+        )
+
+    def _joined_words(self, base: Job, found: Job) -> str:
+        names = {
+            "title": self.tr("the title"),
+            "client": self.tr("the client"),
+            "picture": self.tr("the photograph"),
+            "intake": self.tr("the intake"),
+            "regions": self.tr("the regions"),
+            "art_size": self.tr("the size"),
+            "measurements": self.tr("the measurements"),
+            "options": self.tr("the designs"),
+            "chosen": self.tr("the choice"),
+            "status": self.tr("the status"),
+            "kept": self.tr("what is kept"),
+            "note": self.tr("the note"),
+        }
+        told = [said for name, said in names.items() if getattr(base, name) != getattr(found, name)]
+        if not told:
+            return self.tr("Changed at the other counter, and brought in here.")
+        said = self.tr("Changed at the other counter, and brought in here: {what}.")
+        return said.format(what=", ".join(told))
 
     def _tell_state(self) -> None:
-        if self._session.packed is None:
-            self._session.assign("saved", "")
-        elif self._session.job_path is None:
-            self._session.assign("saved", self.tr("not saved yet"))
+        from framing_palette.jobs.fates import Fate
 
-    def _tell_saved(self, at: datetime) -> None:
-        self._session.assign("saved", self.tr("saved ") + f"{at:%H:%M}")
-
-    def _fail(self, error: Exception) -> None:
-        self._session.assign("saved", self.tr("not saved"))
-        self._errands.tell(error)
+        kept = self.kept
+        if kept is None:
+            return
+        fate = kept.kept.fate if kept.kept is not None else None
+        self._session.assign("differing", kept.kept if fate is Fate.UNDECIDED else None)
+        if kept.error is not None:
+            said, fault = self.tr("cannot be saved"), str(kept.error)
+        elif not kept.is_saved:
+            said, fault = self.tr("saving"), self._told_fault
+        elif fate is Fate.HERE:
+            said, fault = self.tr("kept on this computer"), kept.kept.why if kept.kept else ""
+        elif fate is Fate.UNDECIDED:
+            said, fault = self.tr("kept on this computer until you choose"), ""
+        elif fate is Fate.ERASED:
+            said = self.tr("erased at another counter")
+            fault = self.tr(
+                "This job was erased at another counter; what is done here is not kept."
+            )
+        else:
+            at = kept.at or kept.base.job.changed
+            said, fault = self.tr("saved {at}").format(at=f"{at.astimezone():%H:%M}"), ""
+        self._session.assign("saved", said)
+        if fault and fault != self._told_fault:
+            self._session.assign("notice", fault)
+        self._told_fault = fault
 
 
 def packed_as_it_lies(session: Session) -> PackedJob | None:
-    """Return the job with the desk's regions and kept samples, and its photograph."""
+    """Return the job with everything as it lies on the desk, and its photograph."""
     packed = session.packed
     if packed is None:
         return None
-    return replace(packed, job=_job_of(session.desk, packed))
-
-
-def _job_of(desk: Desk, packed: PackedJob) -> Job:
-    job = desk.job or packed.job
-    return replace(
-        job,
-        regions=desk.regions,
-        kept=tuple(kept.codes[0] for kept in desk.kept if len(kept.codes) == 1),
-    )
+    job = job_of(session.desk, session.catalogue) or packed.job
+    if session.stored is not None:
+        job = replace(job, number=session.stored.job.number)
+    return replace(packed, job=job)

@@ -23,7 +23,8 @@ if TYPE_CHECKING:
 
     from PySide6.QtGui import QImage
 
-    from framing_palette.jobs import PackedJob
+    from framing_palette.jobs import JobLine, PackedJob, StoredJob
+    from framing_palette.jobs.fates import Kept
     from framing_palette.picture import Findings, Picture, Region, RegionFinding
     from framing_palette.picture.looking import Survey
     from framing_palette.ranking.strip_reading import StripReader
@@ -53,7 +54,12 @@ class Session(QObject):
     ranked_changed = Signal()
     packed_changed = Signal()
     job_path_changed = Signal()
+    stored_changed = Signal()
     saved_changed = Signal()
+    differing_changed = Signal()
+    recent_changed = Signal()
+    job_asked = Signal(str)
+    """The number of a job that is to be opened from the book."""
     step_changed = Signal()
     chosen_code_changed = Signal()
     chosen_region_changed = Signal()
@@ -89,7 +95,10 @@ class Session(QObject):
         self.listed: tuple[Listed, ...] = ()
         self.packed: PackedJob | None = None
         self.job_path: Path | None = None
+        self.stored: StoredJob | None = None
         self.saved = ""
+        self.differing: Kept | None = None
+        self.recent: tuple[JobLine, ...] = ()
         self.sized_for: tuple[Length, Length] | None = None
         self.step = ""
         self.chosen_code = ""

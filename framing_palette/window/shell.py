@@ -3,6 +3,7 @@
 from collections.abc import Callable
 from functools import partial
 from pathlib import Path as FilePath
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QMimeData, Qt, QTimer
 from PySide6.QtGui import QCloseEvent, QGuiApplication, QKeySequence, QResizeEvent, QShortcut
@@ -20,6 +21,8 @@ from framing_palette.window.client_view import ClientView
 from framing_palette.window.controls import IconButton, Pages, rule
 from framing_palette.window.errands import Errands
 from framing_palette.window.focus_ring import FocusRing
+from framing_palette.window.job_book.book import JobBook
+from framing_palette.window.job_book.keeper import usual_keeper
 from framing_palette.window.job_line import JobLine
 from framing_palette.window.keeping import bring_back
 from framing_palette.window.keys_sheet import KeysSheet
@@ -33,7 +36,7 @@ from framing_palette.window.rack.book import RackBook
 from framing_palette.window.rack.door import RackDoor
 from framing_palette.window.rail import Rail
 from framing_palette.window.runner import Runner
-from framing_palette.window.saving import Saving
+from framing_palette.window.saving import FILE, Saving
 from framing_palette.window.session import Session
 from framing_palette.window.settings_shelf import SettingsShelf
 from framing_palette.window.steps import STEPS, Counter
@@ -41,6 +44,9 @@ from framing_palette.window.swatches import SwatchBook
 from framing_palette.window.theme import put_on, tokens_named
 from framing_palette.window.tokens import SHELF_NARROW, SHELF_WIDE
 from framing_palette.window.tour import Tour
+
+if TYPE_CHECKING:
+    from framing_palette.jobs.keeper_files import Keeper
 
 _SHELF_SHARE = 0.26
 _LOW_WINDOW = 560
@@ -55,6 +61,7 @@ class Shell(QWidget):
         preferences: Preferences | None = None,
         *,
         preferences_file: FilePath | None = None,
+        keeper: "Callable[[], Keeper] | None" = None,
     ) -> None:
         super().__init__()
         self.setObjectName("shell")
@@ -64,7 +71,8 @@ class Shell(QWidget):
         self._preferences_file = preferences_file
         self.runner = Runner(self)
         self.errands = Errands(self.session, self.runner)
-        self.saving = Saving(self.session, self.errands)
+        self.job_book = JobBook(self.session, self.errands, keeper or usual_keeper)
+        self.saving = Saving(self.session, self.errands, self.job_book)
         swatches = SwatchBook(self.session, self.runner)
         self.counter = Counter(self.session, self.errands, Outlook(self), swatches)
         self.steps = {kind.key: kind(self.counter) for kind in STEPS}
@@ -124,14 +132,14 @@ class Shell(QWidget):
             self.open_file(FilePath(name))
 
     def ask_where_to_save(self) -> None:
-        """Save the job, and ask where the first time."""
+        """Put the job into a file of its own, to be sent or archived."""
         if self.session.packed is None:
             return
-        if self.session.job_path is not None:
-            self.saving.save()
-            return
+        self.saving.save()
         kinds = self.tr("Jobs") + f" (*{JOB_ENDING})"
-        name, _ = QFileDialog.getSaveFileName(self, self.tr("Save the job"), filter=kinds)
+        name, _ = QFileDialog.getSaveFileName(
+            self, self.tr("Put the job into a file"), str(self.session.job_path or ""), kinds
+        )
         if name:
             path = FilePath(name)
             path = path if path.suffix == JOB_ENDING else path.with_name(path.name + JOB_ENDING)
@@ -221,9 +229,9 @@ class Shell(QWidget):
         """Wait until nothing works in the background any more."""
         if self.client_view is not None:
             self.client_view.close()
-        if self.session.job_path is not None and not self.session.undo_stack.isClean():
-            self.saving.save()
-        self.runner.close(finish=("saving",))
+        self.runner.close(finish=(FILE,))
+        self.saving.finish()
+        self.job_book.close()
         self.rack_book.finish()
         for step in self.steps.values():
             step.finish()

@@ -15,6 +15,8 @@ from pytestqt.qtbot import QtBot
 
 from framing_palette.catalogue import Catalogue, Kind, Sample, SampleColour
 from framing_palette.jobs import Job, PackedJob
+from framing_palette.jobs.keeper_files import Keeper
+from framing_palette.jobs.place_files import ShopPlace
 from framing_palette.picture import ColourTrust, Part, Picture, Region, Role
 from framing_palette.picture.pictures import TrustGrade
 from framing_palette.units import Length
@@ -106,12 +108,21 @@ def preferences_file(tmp_path: Path) -> Path:
 
 
 @pytest.fixture
-def shell(app: QApplication, qtbot: QtBot, preferences_file: Path) -> Iterator[Shell]:
-    window = Shell(preferences_file=preferences_file)
+def place(tmp_path: Path) -> ShopPlace:
+    """Where the jobs of the test's shop are."""
+    return ShopPlace(tmp_path / "shop" / "jobs.sqlite")
+
+
+@pytest.fixture
+def shell(
+    app: QApplication, qtbot: QtBot, preferences_file: Path, place: ShopPlace
+) -> Iterator[Shell]:
+    window = Shell(preferences_file=preferences_file, keeper=lambda: Keeper(place))
     window.resize(1366, 768)
     qtbot.addWidget(window)
     yield window
     window.runner.close()
+    window.job_book.close()
 
 
 @pytest.fixture
