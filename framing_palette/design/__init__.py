@@ -18,6 +18,7 @@ from framing_palette.design.checks import (
     Cuttable,
     check_cuttable,
     with_measured_art,
+    with_measured_pieces,
 )
 from framing_palette.design.composing import (
     compose,
@@ -201,6 +202,7 @@ __all__ = [
     "weighted",
     "wire_tension_n",
     "with_measured_art",
+    "with_measured_pieces",
     "write_design",
     "write_price_book",
 ]

@@ -1,5 +1,6 @@
 """The last gate before anything is cut: what a ticket must not leave the shop without."""
 
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
 from framing_palette.catalogue import Catalogue
@@ -54,6 +55,26 @@ def check_cuttable(
     if not depth.fits and not out_of_rabbet:
         raise too_deep(depth, samples)
     return Cuttable(design, sizes, depth, cautions_of(design, samples))
+
+
+def with_measured_pieces(design: Design, agreed: Mapping[int, AgreedSize]) -> Design:
+    """Return the design for every piece of art that was measured, by its place among the windows.
+
+    A design of one piece takes the first one's size.
+    """
+    if design.arrangement is None:
+        return with_measured_art(design, agreed[0]) if 0 in agreed else design
+    windows = tuple(
+        replace(window, width=agreed[place].width, height=agreed[place].height)
+        if place in agreed
+        else window
+        for place, window in enumerate(design.windows)
+    )
+    return replace(
+        design,
+        art=replace(design.art, width=windows[0].width, height=windows[0].height),
+        arrangement=replace(design.arrangement, windows=windows),
+    )
 
 
 def with_measured_art(design: Design, agreed: AgreedSize) -> Design:

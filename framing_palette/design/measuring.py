@@ -53,13 +53,17 @@ class Measured(Protocol):
 
 @dataclass(frozen=True, slots=True)
 class Reading:
-    """A measurement as a plain value."""
+    """A measurement as a plain value.
+
+    ``piece`` is the place of the measured art among several in one frame, counted from 0.
+    """
 
     width: Length
     height: Length
     by: str
     at: datetime
     diagonals: tuple[Length, Length] | None = None
+    piece: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -101,6 +105,8 @@ def agree(
     second: Measured,
     tolerance: Length = TOLERANCE_INCH,
     unit: LengthUnit = "in",
+    *,
+    of: str = "",
 ) -> AgreedSize:
     """Settle the size of the art from two independent measurements.
 
@@ -112,6 +118,8 @@ def agree(
         How far one side may differ; ``default_tolerance`` tells the usual one.
     unit : {"in", "mm", "cm"}
         What a refusal is spoken in.
+    of : str
+        Names the piece in a refusal, such as ``art 2``; empty when there is only one.
 
     Raises
     ------
@@ -128,14 +136,17 @@ def agree(
         above_zero(f"{name} measurement, height", reading.height)
     if tolerance < ZERO:
         raise FieldError("tolerance", got=said(tolerance), wanted="give zero or more")
+    whose = f" of {of}" if of else ""
     if first.by.strip().casefold() == second.by.strip().casefold() and first.at == second.at:
-        message = "Both measurements name the same hand and time: let the second be independent."
+        message = (
+            f"Both measurements{whose} name the same hand and time: let the second be independent."
+        )
         raise MeasurementError(message)
-    _check_pair("width", first.width, second.width, tolerance, unit)
-    _check_pair("height", first.height, second.height, tolerance, unit)
+    _check_pair(f"width{whose}", first.width, second.width, tolerance, unit)
+    _check_pair(f"height{whose}", first.height, second.height, tolerance, unit)
     width, height = min(first.width, second.width), min(first.height, second.height)
     outer = max(first.width, second.width), max(first.height, second.height)
-    diagonals = _diagonals(first, second, tolerance, unit)
+    diagonals = _diagonals(first, second, tolerance, unit, whose)
     if diagonals is None or abs(diagonals[0] - diagonals[1]) <= tolerance:
         return AgreedSize(width, height, *outer, ZERO, diagonals is not None)
     _check_diagonals(width, height, diagonals, tolerance, unit)
@@ -157,12 +168,13 @@ def _check_pair(
 
 
 def _diagonals(
-    first: Measured, second: Measured, tolerance: Length, unit: LengthUnit
+    first: Measured, second: Measured, tolerance: Length, unit: LengthUnit, whose: str
 ) -> tuple[Length, Length] | None:
     """Return the diagonals, from the first measurement that has them; both must agree."""
     if first.diagonals and second.diagonals:
-        _check_pair("first diagonal", first.diagonals[0], second.diagonals[0], tolerance, unit)
-        _check_pair("second diagonal", first.diagonals[1], second.diagonals[1], tolerance, unit)
+        pairs = zip(("first", "second"), first.diagonals, second.diagonals, strict=True)
+        for name, one, two in pairs:
+            _check_pair(f"{name} diagonal{whose}", one, two, tolerance, unit)
     return first.diagonals or second.diagonals
 
 

@@ -8,15 +8,16 @@ import json
 from dataclasses import asdict
 from datetime import datetime
 from pathlib import Path
-from typing import Any, Final, Literal
+from typing import Any, Literal
 
-from pydantic import AwareDatetime, BaseModel, ConfigDict, ValidationError
+from pydantic import AwareDatetime, BaseModel, ConfigDict, NonNegativeInt, ValidationError
 
 from framing_palette.catalogue import Catalogue
 from framing_palette.design import design_from_text, design_text
 from framing_palette.design.design_writing import exact_text
 from framing_palette.errors import FramingPaletteError, JobFileError
 from framing_palette.jobs.desk_states import DeskModel
+from framing_palette.jobs.forms import JOB_FORM, lifted
 from framing_palette.jobs.jobs import (
     Client,
     Event,
@@ -29,9 +30,6 @@ from framing_palette.jobs.jobs import (
 from framing_palette.jobs.taking_in import HowTaken
 from framing_palette.picture import Part, Region, Role
 from framing_palette.units import Length
-
-JOB_FORM: Final = "framing-palette/job@1"
-
 
 Point = tuple[float, float]
 FourPoints = tuple[Point, Point, Point, Point]
@@ -87,6 +85,7 @@ class MeasurementModel(_Model):
     by: str
     at: AwareDatetime
     diagonals: tuple[str, str] | None = None
+    piece: NonNegativeInt = 0
 
 
 class OptionModel(_Model):
@@ -154,19 +153,14 @@ def job_from_text(text: str, path: Path | str, catalogue: Catalogue | None = Non
     ------
     JobFileError
         When it is not a job, or one of its fields cannot be used; the sentence names the field.
+        When it is of a newer form than this version knows.
     """
     try:
-        model = JobModel.model_validate_json(text)
+        model = JobModel.model_validate_json(lifted(text, path))
     except ValidationError as error:
         fault = error.errors()[0]
         place = ".".join(str(step) for step in fault["loc"]) or "the document"
         raise _refused(path, f"{place}: {fault['msg']}") from error
-    if model.form != JOB_FORM:
-        raise JobFileError(
-            path,
-            problem=f"has the form {model.form!r}, which this version does not know",
-            todo="open it with a newer version of the program",
-        )
     try:
         return _job(model, path, catalogue)
     except FramingPaletteError as error:
@@ -245,6 +239,7 @@ def _measurement_document(reading: Measurement) -> dict[str, Any]:
         "by": reading.by,
         "at": _time(reading.at),
         "diagonals": None if diagonals is None else [exact_text(length) for length in diagonals],
+        "piece": reading.piece,
     }
 
 
@@ -296,4 +291,5 @@ def _measurement(model: MeasurementModel) -> Measurement:
         by=model.by,
         at=model.at,
         diagonals=_pair(model.diagonals, "measurement diagonals"),
+        piece=model.piece,
     )

@@ -1,4 +1,4 @@
-"""From a job to the contents of its papers: what the client and the workshop get to read."""
+"""From a job to the contents of its proposal: what the client gets to read."""
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
@@ -8,33 +8,17 @@ from typing import Final
 import numpy as np
 
 from framing_palette.catalogue import Catalogue, Sample
-from framing_palette.design import (
-    AgreedSize,
-    Cuttable,
-    Design,
-    Piece,
-    Price,
-    PriceBook,
-    StickPlan,
-    check_cuttable,
-    default_tolerance,
-    plan_sticks,
-    price_of,
-    sizes_of,
-    weight_of,
-    with_measured_art,
-)
-from framing_palette.errors import CuttingError, MeasurementsMissingError, NotAgreedError
+from framing_palette.catalogue.light import LIGHT_WORDS, REFERENCE
+from framing_palette.design import Design, Price, PriceBook, price_of, sizes_of
+from framing_palette.errors import NotAgreedError
 from framing_palette.jobs.jobs import Job, Option
 from framing_palette.papers import (
-    MeasuredArt,
     Notation,
     PageName,
     ProposalContents,
     ProposalOption,
     PublicPrice,
     Shop,
-    TicketContents,
     Vocabulary,
     care_notes,
     characters,
@@ -68,6 +52,7 @@ def proposal_contents(
     notation: Notation | None = None,
     vocabulary: Vocabulary | None = None,
     valid_days: int = VALID_DAYS,
+    under: str = REFERENCE,
 ) -> ProposalContents:
     """Return what the client reads.
 
@@ -91,6 +76,8 @@ def proposal_contents(
         The shop's words; the shipped ones when None.
     valid_days
         How long it holds, from the job's last change.
+    under
+        The client's light, a name of ``catalogue.light``: the pictures show the designs in it.
 
     Raises
     ------
@@ -103,25 +90,33 @@ def proposal_contents(
     """
     shown = _shown(job)
     lead = shown.index(job.agreed) if job.agreed in shown else 0
-    design = shown[lead].design
-    notation = notation or Notation(design.unit)
-    contents = ProposalContents(
+    notation = notation or Notation(shown[lead].design.unit)
+    words = vocabulary or shipped_vocabulary()
+    options = tuple(_option(option, catalogue, notation, book, words) for option in shown)
+    contents = replace(
+        _worded(job, shown[lead].design, catalogue, notation),
+        shop=shop,
+        options=options,
+        lead=lead,
+        validity=f"Valid until {_date(job.changed + timedelta(days=valid_days))}",
+        light=LIGHT_WORDS.get(under, "") if under != REFERENCE else "",
+    )
+    return _pictured(contents, shown, picture, catalogue, page, under)
+
+
+def _worded(job: Job, design: Design, catalogue: Catalogue, notation: Notation) -> ProposalContents:
+    """Return what a proposal says of the job and of the design that leads, without options."""
+    return ProposalContents(
         number=job.number,
         title=job.title,
         client=job.client.name,
-        shop=shop,
+        shop=NO_SHOP,
         at=job.changed,
-        options=tuple(
-            _option(option, catalogue, notation, book, vocabulary or shipped_vocabulary())
-            for option in shown
-        ),
-        lead=lead,
+        options=(),
         is_agreed=job.agreed is not None,
         art=_art_words(design, notation),
         care=care_notes(design, samples_of(design, catalogue)),
-        validity=f"Valid until {_date(job.changed + timedelta(days=valid_days))}",
     )
-    return _pictured(contents, shown, picture, catalogue, page)
 
 
 def _shown(job: Job) -> list[Option]:
@@ -167,6 +162,7 @@ def _pictured(
     picture: Picture,
     catalogue: Catalogue,
     page: PageName,
+    under: str,
 ) -> ProposalContents:
     """Return the contents with every design rendered to fill its panel on the page."""
     lead_box, other_box = panel_sizes(contents, page=page)
@@ -176,7 +172,8 @@ def _pictured(
     for place, (told, option) in enumerate(zip(contents.options, shown, strict=True)):
         width, height = lead_box if place == contents.lead else other_box
         width_px = round(width * PX_PER_MM)
-        look = PreviewOptions(margin=WALL_SHARE, height_px=round(width_px * height / width))
+        height_px = round(width_px * height / width)
+        look = PreviewOptions(margin=WALL_SHARE, height_px=height_px, under=under)
         shown_as = render(
             option.design, picture, catalogue, width_px=width_px, options=look, easel=easel
         )
@@ -226,72 +223,6 @@ def _squared(words: str) -> str:
     return words.replace("ft2", "ft²").replace("in2", "in²").replace("m2", "m²")
 
 
-def ticket_contents(
-    job: Job,
-    catalogue: Catalogue,
-    *,
-    shop: Shop = NO_SHOP,
-    notation: Notation | None = None,
-    out_of_rabbet: bool = False,
-) -> TicketContents:
-    """Return what the workshop reads.
-
-    Raises
-    ------
-    NotAgreedError
-        When no design was agreed on.
-    MeasurementsMissingError, MeasurementError
-        When the art was not measured twice, or the measurements do not agree.
-    UnknownSampleError, StackTooDeepError, FieldError
-        When the design cannot be cut as it is.
-    """
-    if job.agreed is None:
-        raise NotAgreedError(job.number, wanted="a design that was agreed on")
-    design = job.agreed.design
-    measured = MeasuredArt.of(job.measurements, default_tolerance(design.unit))
-    design = _as_measured(design, measured.agreed)
-    cuttable = check_cuttable(design, catalogue, out_of_rabbet=out_of_rabbet)
-    weight = weight_of(design, cuttable.sizes)
-    sticks, remarks = _sticks(cuttable)
-    return TicketContents(
-        number=job.number,
-        title=job.title,
-        client=job.client.name,
-        shop=shop,
-        cuttable=cuttable,
-        measured=(measured,),
-        at=job.changed,
-        samples=samples_of(design, catalogue),
-        notation=notation or Notation(design.unit),
-        sticks=sticks,
-        weight=weight,
-        note=job.note,
-        remarks=remarks,
-    )
-
-
-def _as_measured(design: Design, agreed: AgreedSize) -> Design:
-    """Return the design for the measured size; a job measures one piece, so all must be alike.
-
-    Raises
-    ------
-    MeasurementsMissingError
-        When windows of different sizes would each need measurements of their own.
-    """
-    if design.arrangement is None:
-        return with_measured_art(design, agreed)
-    windows = design.windows
-    if len({(window.width, window.height) for window in windows}) > 1:
-        raise MeasurementsMissingError(2, pieces=len(windows))
-    width, height = agreed.width, agreed.height
-    measured = tuple(replace(window, width=width, height=height) for window in windows)
-    return replace(
-        design,
-        art=replace(design.art, width=width, height=height),
-        arrangement=replace(design.arrangement, windows=measured),
-    )
-
-
 def samples_of(design: Design, catalogue: Catalogue) -> Mapping[str, Sample]:
     """Return the samples of a design by code.
 
@@ -301,18 +232,6 @@ def samples_of(design: Design, catalogue: Catalogue) -> Mapping[str, Sample]:
         When one is no longer in the catalogue.
     """
     return {code: catalogue[code] for code in design.codes}
-
-
-def _sticks(cuttable: Cuttable) -> tuple[StickPlan | None, tuple[str, ...]]:
-    """Return the rails' sticks, or why they cannot be cut from the moulding's own."""
-    frame, moulding = cuttable.sizes.frame, cuttable.design.moulding
-    if frame is None or moulding is None or moulding.stick is None:
-        return None, ()
-    pieces = [Piece(f"{rail.side} rail", rail.long_point.value) for rail in frame.rails]
-    try:
-        return plan_sticks(pieces, [moulding.stick]), ()
-    except CuttingError as error:
-        return None, (str(error),)
 
 
 def _date(at: datetime) -> str:

@@ -6,14 +6,15 @@ from pathlib import Path, PurePosixPath
 from tempfile import TemporaryDirectory
 
 from framing_palette.catalogue import Catalogue
+from framing_palette.catalogue.light import REFERENCE
 from framing_palette.design import PriceBook
 from framing_palette.errors import JobFileError
 from framing_palette.jobs.handing_over import (
     NO_SHOP,
     VALID_DAYS,
     proposal_contents,
-    ticket_contents,
 )
+from framing_palette.jobs.handing_over_ticket import ticket_contents
 from framing_palette.jobs.job_files import PackedJob
 from framing_palette.jobs.taking_in import taken_in
 from framing_palette.papers import (
@@ -29,6 +30,7 @@ from framing_palette.papers import (
 )
 from framing_palette.picture import Picture, read_picture_file
 from framing_palette.picture.reading import WORKING_SIDE
+from framing_palette.units import Length
 
 PROPOSAL, TICKET = "proposal.pdf", "ticket.pdf"
 PRINTED_SIDE = 1100  # pixels; more than the art ever takes of a panel at 8 pixels a millimetre
@@ -52,6 +54,10 @@ class PaperWishes:
         The shop's words; the shipped ones when None.
     valid_days
         How long the proposal holds, from the job's last change.
+    under
+        The client's light that the proposal shows the designs in.
+    tolerance
+        How far two measurements of a side may differ; the usual one when None.
     stands_out
         Whether the framer has agreed to a stack that is deeper than the rabbet.
     """
@@ -62,6 +68,8 @@ class PaperWishes:
     book: PriceBook | None = None
     vocabulary: Vocabulary | None = None
     valid_days: int = VALID_DAYS
+    under: str = REFERENCE
+    tolerance: Length | None = None
     stands_out: bool = False
 
 
@@ -142,6 +150,7 @@ def write_proposal(
         notation=wishes.notation,
         vocabulary=wishes.vocabulary,
         valid_days=wishes.valid_days,
+        under=wishes.under,
     )
     if tell is not None:
         for notice in contents.notices:
@@ -170,6 +179,7 @@ def write_ticket(
         catalogue,
         shop=wishes.shop,
         notation=wishes.notation,
+        tolerance=wishes.tolerance,
         out_of_rabbet=wishes.stands_out,
     )
     content = ticket_pdf(contents, page=wishes.page)

@@ -1,5 +1,6 @@
 """Jobs: everything that designer and client decided about one piece of art."""
 
+from collections import Counter
 from dataclasses import dataclass, field, replace
 from datetime import datetime
 from enum import StrEnum
@@ -91,7 +92,7 @@ class Job:
     regions
         As drawn on the picture.
     measurements
-        None, one or two; the second was taken without seeing the first.
+        None, one or two of each piece of art; the second was taken without seeing the first.
     options
         Designs in the order in which they are shown.
     chosen
@@ -133,9 +134,19 @@ class Job:
         if self.chosen is not None and not 0 <= self.chosen < len(self.options):
             wanted = f"it must be one of the {len(self.options)} options, counted from 0"
             raise FieldError("job chosen", got=self.chosen, wanted=wanted)
-        if len(self.measurements) > 2:
-            wanted = "a job holds two independent measurements; take the old ones away first"
-            raise FieldError("job measurements", got=len(self.measurements), wanted=wanted)
+        self._check_measurements()
+
+    def _check_measurements(self) -> None:
+        """Refuse a third reading of one piece, or one of a piece that cannot be."""
+        counts = Counter(reading.piece for reading in self.measurements)
+        for piece, count in counts.items():
+            if piece < 0:
+                wanted = "pieces of art are counted from 0"
+                raise FieldError("job measurement piece", got=piece, wanted=wanted)
+            if count > 2:
+                which = "it" if len(counts) == 1 else f"art {piece + 1}"
+                wanted = f"{which} takes two independent ones; take the old ones away first"
+                raise FieldError("number of measurements", got=count, wanted=wanted)
 
     @property
     def agreed(self) -> Option | None:

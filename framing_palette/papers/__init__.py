@@ -15,6 +15,7 @@ from framing_palette.papers.contents import (
     ProposalOption,
     PublicPrice,
     Shop,
+    StockSheets,
     TicketContents,
     notation_of,
 )
@@ -46,6 +47,7 @@ __all__ = [
     "ProposalOption",
     "PublicPrice",
     "Shop",
+    "StockSheets",
     "TicketContents",
     "Vocabulary",
     "Word",

@@ -7,7 +7,15 @@ from typing import Literal
 
 from framing_palette.arrays import UInt8Array
 from framing_palette.catalogue import Sample
-from framing_palette.design import AgreedSize, Cuttable, Design, StickPlan, Weight, agree
+from framing_palette.design import (
+    AgreedSize,
+    Cuttable,
+    Design,
+    SheetPlan,
+    StickPlan,
+    Weight,
+    agree,
+)
 from framing_palette.design.measuring import TOLERANCE_INCH, Measured
 from framing_palette.errors import FieldError, MeasurementsMissingError, NotAsMeasuredError
 from framing_palette.units import Denominator, Length, LengthUnit
@@ -103,8 +111,15 @@ class MeasuredArt:
     agreed: AgreedSize
 
     @classmethod
-    def of(cls, readings: Sequence[Measured], tolerance: Length = TOLERANCE_INCH) -> "MeasuredArt":
-        """Settle the size of a piece of art.
+    def of(
+        cls,
+        readings: Sequence[Measured],
+        tolerance: Length = TOLERANCE_INCH,
+        unit: LengthUnit = "in",
+        *,
+        of: str = "",
+    ) -> "MeasuredArt":
+        """Settle the size of a piece of art; ``of`` names it in a refusal.
 
         Raises
         ------
@@ -116,7 +131,18 @@ class MeasuredArt:
         if len(readings) != 2:
             raise MeasurementsMissingError(len(readings))
         first, second = readings
-        return cls(first, second, agree(first, second, tolerance))
+        return cls(first, second, agree(first, second, tolerance, unit, of=of))
+
+
+@dataclass(frozen=True, slots=True)
+class StockSheets:
+    """The mats that come out of one kind of board: its name, and where they lie on its sheets.
+
+    Each blank is called ``cut`` and the number of its cut.
+    """
+
+    name: str
+    plan: SheetPlan
 
 
 @dataclass(frozen=True, slots=True)
@@ -138,6 +164,8 @@ class TicketContents:
         How lengths are written.
     sticks
         Which rails come from which stick; None when the stick's length is not known.
+    sheets
+        Which mats come from which sheets, as far as the size of the sheets is known.
     weight
         The estimated weight.
     note
@@ -165,6 +193,7 @@ class TicketContents:
     samples: Mapping[str, Sample] = field(default_factory=dict)
     notation: Notation = Notation()
     sticks: StickPlan | None = None
+    sheets: tuple[StockSheets, ...] = ()
     weight: Weight | None = None
     note: str = ""
     remarks: tuple[str, ...] = ()
@@ -263,6 +292,9 @@ class ProposalContents:
         Sentences on care and conservation.
     validity
         How long it holds, in words.
+    light
+        The client's light that the pictures show the designs in, in words; empty for the light
+        that samples are measured in.
     notices
         What had to be assumed for the pictures; for the designer, not printed.
     """
@@ -278,4 +310,5 @@ class ProposalContents:
     art: str = ""
     care: tuple[str, ...] = ()
     validity: str = ""
+    light: str = ""
     notices: tuple[str, ...] = ()

@@ -258,8 +258,9 @@ def foot_block(contents: ProposalContents, width: float) -> Drawing:
     """Return what stands at the foot of every page: on colour, the shop, how long it holds."""
     invented = "Invented shop, for demonstration only" if contents.shop.is_invented else ""
     shop = " · ".join((*contents.shop.lines, *([invented] if invented else [])))
+    light = f" They show the designs under {contents.light}." if contents.light else ""
     return above(
-        paragraph(ON_COLOUR, SMALL, width),
+        paragraph(ON_COLOUR + light, SMALL, width),
         space(1.2),
         ruled(width),
         space(1.2),

@@ -13,10 +13,12 @@ from framing_palette.catalogue import Catalogue
 from framing_palette.design import PriceBook
 from framing_palette.errors import FramingPaletteError
 from framing_palette.jobs import Job
-from framing_palette.jobs.handing_over import proposal_contents, ticket_contents
+from framing_palette.jobs.handing_over import proposal_contents
+from framing_palette.jobs.handing_over_ticket import ticket_contents
 from framing_palette.papers import Notation, proposal_pdf, ticket_pdf, write_paper
 from framing_palette.papers.contents import PageName
 from framing_palette.picture import Picture
+from framing_palette.units import Length
 from framing_palette.window.errands import Errands
 from framing_palette.window.page_files import page_images
 from framing_palette.window.preferences import Preferences
@@ -47,6 +49,7 @@ class _Order:
     page: PageName
     book: PriceBook | None
     notation: Notation
+    tolerance: Length
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -149,6 +152,7 @@ class Paperwork(QObject):
             page=self.page,
             book=self.book if self.with_price and is_proposal else None,
             notation=notation_of(session.preferences),
+            tolerance=session.preferences.tolerance,
         )
 
 
@@ -176,7 +180,9 @@ def draw_pages(printer: "QPrinter", pages: tuple[QImage, ...]) -> None:
 def _made(order: _Order, progress: Progress) -> Made:
     progress.tell(0.0)
     if order.paper is Paper.TICKET:
-        ticket = ticket_contents(order.job, order.catalogue, notation=order.notation)
+        ticket = ticket_contents(
+            order.job, order.catalogue, notation=order.notation, tolerance=order.tolerance
+        )
         pdf = ticket_pdf(ticket, page=order.page)
     else:
         if order.picture is None:
@@ -200,5 +206,6 @@ def _same(one: _Order, other: _Order) -> bool:
         one.job is other.job
         and one.picture is other.picture
         and one.catalogue is other.catalogue
-        and (one.page, one.book, one.notation) == (other.page, other.book, other.notation)
+        and (one.page, one.book, one.notation, one.tolerance)
+        == (other.page, other.book, other.notation, other.tolerance)
     )

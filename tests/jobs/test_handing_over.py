@@ -27,13 +27,14 @@ from framing_palette.errors import (
     UnknownSampleError,
 )
 from framing_palette.jobs import Client, Job, Measurement, Option, PackedJob, PictureFile
-from framing_palette.jobs.handing_over import DEMO_SHOP, proposal_contents, ticket_contents
+from framing_palette.jobs.handing_over import DEMO_SHOP, proposal_contents
 from framing_palette.jobs.handing_over_files import (
     PaperWishes,
     picture_of,
     write_proposal,
     write_ticket,
 )
+from framing_palette.jobs.handing_over_ticket import ticket_contents
 from framing_palette.jobs.job_files import digest
 from framing_palette.papers import Notation, proposal_pdf, ticket_pdf
 from framing_palette.papers.proposal import panel_sizes

@@ -1,0 +1,120 @@
+"""From a job to the contents of its ticket: what the workshop gets to read."""
+
+from collections.abc import Mapping
+
+from framing_palette.catalogue import Catalogue, Kind, Sample
+from framing_palette.design import (
+    Blank,
+    Cuttable,
+    Piece,
+    StickPlan,
+    check_cuttable,
+    default_tolerance,
+    plan_sheets,
+    plan_sticks,
+    weight_of,
+)
+from framing_palette.errors import CuttingError, NotAgreedError
+from framing_palette.jobs.handing_over import NO_SHOP, samples_of
+from framing_palette.jobs.jobs import Job
+from framing_palette.jobs.measured import measured_design, piece_words
+from framing_palette.papers import MeasuredArt, Notation, Shop, StockSheets, TicketContents
+from framing_palette.units import Length
+
+
+def ticket_contents(
+    job: Job,
+    catalogue: Catalogue,
+    *,
+    shop: Shop = NO_SHOP,
+    notation: Notation | None = None,
+    tolerance: Length | None = None,
+    out_of_rabbet: bool = False,
+) -> TicketContents:
+    """Return what the workshop reads.
+
+    Parameters
+    ----------
+    job
+        With an agreed design, and every piece of art measured twice.
+    catalogue
+        Where the design's samples still are.
+    shop, notation
+        Who hands it over; how lengths are written, in the design's own unit when None.
+    tolerance
+        How far two measurements of a side may differ; the usual one of the design's unit when None.
+    out_of_rabbet
+        Whether the framer has agreed to a stack that stands out behind the frame.
+
+    Raises
+    ------
+    NotAgreedError
+        When no design was agreed on.
+    MeasurementsMissingError, MeasurementError
+        When a piece of art was not measured twice, or the measurements do not agree.
+    UnknownSampleError, StackTooDeepError, FieldError
+        When the design cannot be cut as it is.
+    """
+    if job.agreed is None:
+        raise NotAgreedError(job.number, wanted="a design that was agreed on")
+    design = job.agreed.design
+    allowed = default_tolerance(design.unit) if tolerance is None else tolerance
+    design, pairs = measured_design(job, design, tolerance=allowed)
+    cuttable = check_cuttable(design, catalogue, out_of_rabbet=out_of_rabbet)
+    samples = samples_of(design, catalogue)
+    sticks, stick_remarks = _sticks(cuttable)
+    sheets, sheet_remarks = _sheets(cuttable, samples)
+    return TicketContents(
+        number=job.number,
+        title=job.title,
+        client=job.client.name,
+        shop=shop,
+        cuttable=cuttable,
+        measured=tuple(
+            MeasuredArt.of(pair, allowed, design.unit, of=piece_words(place, len(pairs)))
+            for place, pair in enumerate(pairs)
+        ),
+        at=job.changed,
+        samples=samples,
+        notation=notation or Notation(design.unit),
+        sticks=sticks,
+        sheets=sheets,
+        weight=weight_of(design, cuttable.sizes),
+        note=job.note,
+        remarks=(*stick_remarks, *sheet_remarks),
+    )
+
+
+def _sticks(cuttable: Cuttable) -> tuple[StickPlan | None, tuple[str, ...]]:
+    """Return the rails' sticks, or why they cannot be cut from the moulding's own."""
+    frame, moulding = cuttable.sizes.frame, cuttable.design.moulding
+    if frame is None or moulding is None or moulding.stick is None:
+        return None, ()
+    pieces = [Piece(f"{rail.side} rail", rail.long_point.value) for rail in frame.rails]
+    try:
+        return plan_sticks(pieces, [moulding.stick]), ()
+    except CuttingError as error:
+        return None, (str(error),)
+
+
+def _sheets(
+    cuttable: Cuttable, samples: Mapping[str, Sample]
+) -> tuple[tuple[StockSheets, ...], tuple[str, ...]]:
+    """Return the mats on their stock sheets, like boards together, or why one does not fit."""
+    blanks: dict[tuple[str, Length, Length], list[Blank]] = {}
+    for number, (layer, size) in enumerate(
+        zip(cuttable.design.layers, cuttable.sizes.layers, strict=True), start=1
+    ):
+        if layer.kind is Kind.MAT and layer.sheet_w and layer.sheet_h and size.outer:
+            stock = layer.code or f"mat {number}", layer.sheet_w, layer.sheet_h
+            blanks.setdefault(stock, []).append(Blank(f"cut {number}", *size.outer.lengths))
+    planned, remarks = list[StockSheets](), list[str]()
+    for (code, width, height), todo in blanks.items():
+        name = samples[code].name if code in samples else ""
+        try:
+            plan = plan_sheets(todo, (width, height))
+        except CuttingError as error:
+            remarks.append(str(error))
+        else:
+            planned.append(StockSheets(" ".join(word for word in (code, name) if word), plan))
+    return tuple(planned), tuple(remarks)
