@@ -4,7 +4,7 @@ Only samples of one kind are compared: nobody prefers a mat to a moulding.
 """
 
 import hashlib
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, fields
 from typing import Any
 
@@ -76,10 +76,10 @@ def choice_between(
     UnknownSampleError
         When a code is not in it.
     """
-    sides = tuple((side,) if isinstance(side, str) else side for side in (better, worse))
-    found = [qualities_at(ranked, [ranked.row(code) for code in side]) for side in sides]
-    one, two = (tuple(np.round(side.mean(axis=0), DIGITS).tolist()) for side in found)
-    return Choice(one, two, picture, *sides)
+    sides = [(side,) if isinstance(side, str) else side for side in (better, worse)]
+    rows = {code: ranked.row(code) for side in sides for code in side}
+    table = dict(zip(rows, qualities_at(ranked, list(rows.values())), strict=True))
+    return _choice(table, sides[0], sides[1], picture)
 
 
 def choices_from_work(ranked: Ranking, work: Work, *, picture: str = "") -> tuple[Choice, ...]:
@@ -89,7 +89,8 @@ def choices_from_work(ranked: Ranking, work: Work, *, picture: str = "") -> tupl
     design to those of their kind that were kept beside them; what was answered was meant and
     stands over both. Samples that are no longer in the ranking are left out.
     """
-    kinds = {code: ranked.columns.sample(row).kind for code, row in _rows(ranked, work).items()}
+    rows = _rows(ranked, work)
+    kinds = {code: ranked.columns.sample(row).kind for code, row in rows.items()}
     kept = [code for code in work.kept if code in kinds]
     pairs: dict[frozenset[Codes], tuple[Codes, Codes]] = {}
     for worse in (code for code in work.away if code in kinds):
@@ -105,7 +106,8 @@ def choices_from_work(ranked: Ranking, work: Work, *, picture: str = "") -> tupl
             pairs.pop(frozenset((answer.better, answer.worse)), None)
         elif all(code in kinds for code in (*answer.better, *answer.worse)):
             _add(pairs, answer.better, answer.worse)
-    return tuple(choice_between(ranked, *pair, picture=picture) for pair in pairs.values())
+    table = dict(zip(rows, qualities_at(ranked, list(rows.values())), strict=True))
+    return tuple(_choice(table, *pair, picture) for pair in pairs.values())
 
 
 def qualities_at(ranked: Ranking, rows: Sequence[int] | NDArray[np.intp]) -> Float64Array:
@@ -115,6 +117,12 @@ def qualities_at(ranked: Ranking, rows: Sequence[int] | NDArray[np.intp]) -> Flo
         field.name: getattr(ranked.measures, field.name)[places] for field in fields(MeasureColumns)
     }
     return qualities(MeasureColumns(**columns), ranked.rule)
+
+
+def _choice(table: Mapping[str, Float64Array], better: Codes, worse: Codes, picture: str) -> Choice:
+    means = [np.mean([table[code] for code in side], axis=0) for side in (better, worse)]
+    one, two = (tuple(np.round(mean, DIGITS).tolist()) for mean in means)
+    return Choice(one, two, picture, better, worse)
 
 
 def _rows(ranked: Ranking, work: Work) -> dict[str, int]:

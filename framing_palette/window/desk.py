@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from framing_palette.errors import FieldError
 from framing_palette.jobs import Job
 from framing_palette.picture import Region
+from framing_palette.ranking import Answer
 from framing_palette.ranking.strips import Strip
 
 MOST_KEPT = 4
@@ -56,6 +57,8 @@ class Desk:
         What rests on the rail, at most four.
     set_aside
         Samples that were sent away from this job.
+    answers
+        Which of two looks was preferred, oldest first; what the shop's taste learns from.
 
     Raises
     ------
@@ -69,6 +72,7 @@ class Desk:
     strips: tuple[Strip, ...] = ()
     kept: tuple[Kept, ...] = ()
     set_aside: tuple[SetAside, ...] = ()
+    answers: tuple[Answer, ...] = ()
 
     def __post_init__(self) -> None:
         if len(self.kept) > MOST_KEPT:

@@ -51,6 +51,7 @@ class Errands(QObject):
         session.lit_colour_changed.connect(self.light)
         session.live_region_changed.connect(self.read_live)
         session.catalogue_changed.connect(self.rank)
+        session.rule_changed.connect(self.rank)
 
     def open_picture(
         self,
@@ -146,12 +147,13 @@ class Errands(QObject):
 
     def rank(self) -> None:
         """Judge the whole rack against the picture."""
-        findings, catalogue = self._session.findings, self._session.catalogue
+        session = self._session
+        findings, catalogue, rule = session.findings, session.catalogue, session.rule
         if findings is None or not len(catalogue):
             return
         self.runner.start(
             RANKING,
-            lambda progress: legwork.judged(findings, catalogue, progress),
+            lambda progress: legwork.judged(findings, catalogue, rule, progress),
             done=self._take_ranking,
             failed=self.tell,
         )

@@ -17,7 +17,7 @@ if TYPE_CHECKING:
 
     from framing_palette.catalogue import Catalogue
     from framing_palette.picture import Findings, Picture, Region, RegionFinding, Survey
-    from framing_palette.ranking import BetterChoice, Ranking
+    from framing_palette.ranking import BetterChoice, Ranking, Rule
     from framing_palette.ranking.strip_reading import StripReader
     from framing_palette.units import Length
     from framing_palette.window.job_files import BringIn, Fetched, OpenedJob
@@ -103,6 +103,7 @@ def found(survey: "Survey", regions: "tuple[Region, ...]", progress: Progress) -
 def judged(
     findings: "Findings",
     catalogue: "Catalogue",
+    rule: "Rule",
     progress: Progress,
 ) -> "tuple[Ranking, tuple[Listed, ...]]":
     """Judge every sample against a picture; its words are made when it is looked at."""
@@ -110,7 +111,7 @@ def judged(
     from framing_palette.window.listing import listed_of
 
     progress.tell(0.0)
-    ranked = ranking(findings, catalogue)
+    ranked = ranking(findings, catalogue, rule=rule)
     return ranked, listed_of(ranked)
 
 

@@ -13,7 +13,7 @@ from PySide6.QtGui import QUndoStack
 
 from framing_palette.catalogue import Catalogue, Sample
 from framing_palette.errors import UnknownSampleError
-from framing_palette.ranking import RankedSample, Ranking
+from framing_palette.ranking import HOUSE_RULE, RankedSample, Ranking
 from framing_palette.window.desk import Desk
 from framing_palette.window.preferences import Preferences
 from framing_palette.window.undo import ChangeDesk
@@ -52,6 +52,7 @@ class Session(QObject):
     findings_changed = Signal()
     catalogue_changed = Signal()
     ranked_changed = Signal()
+    rule_changed = Signal()
     packed_changed = Signal()
     job_path_changed = Signal()
     stored_changed = Signal()
@@ -83,6 +84,7 @@ class Session(QObject):
     strips_changed = Signal()
     kept_changed = Signal()
     set_aside_changed = Signal()
+    answers_changed = Signal()
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
@@ -92,6 +94,7 @@ class Session(QObject):
         self.findings: Findings | None = None
         self.catalogue = Catalogue(samples=())
         self.ranked: Ranking | None = None
+        self.rule = HOUSE_RULE
         self.listed: tuple[Listed, ...] = ()
         self.packed: PackedJob | None = None
         self.job_path: Path | None = None
