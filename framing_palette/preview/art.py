@@ -2,12 +2,14 @@
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from math import ceil, sqrt
 
 import numpy as np
 
 from framing_palette.arrays import Float32Array
-from framing_palette.colour import lab_d50_to_linear_srgb
+from framing_palette.colour.pictures import lab_picture_to_linear_srgb
 from framing_palette.picture import Picture
+from framing_palette.preview.channels import lit_by
 from framing_palette.preview.grids import Box, Grid
 from framing_palette.preview.ovals import clipped
 from framing_palette.preview.pieces import Piece
@@ -25,6 +27,8 @@ class ArtImage:
     linear: Float32Array
 
 
+_WORKING_PX = 3_000_000  # what is kept of a large picture while its place changes
+_STRIPE_ROWS = 16
 STRETCH_ALLOWED = 0.02  # typed and photographed proportions may differ this much
 
 
@@ -33,12 +37,48 @@ def linear_picture(picture: Picture, *, under: str = REFERENCE_LIGHT) -> Float32
 
     A picture has no reflectances, so under another light than the shop's it is an estimate.
     """
-    lab = picture.lab_d50
+    return _in_light(picture.lab_d50, under)
+
+
+def _in_light(lab: Float32Array, under: str) -> Float32Array:
     if under != REFERENCE_LIGHT:
         from framing_palette.catalogue.light import lab_under
 
         lab = lab_under(lab, under).astype(np.float32)
-    return lab_d50_to_linear_srgb(lab).astype(np.float32, copy=False)
+    return lab_picture_to_linear_srgb(lab)
+
+
+def working_picture(picture: Picture, *, under: str = REFERENCE_LIGHT) -> Float32Array:
+    """Return a picture in linear sRGB, a large one reduced by a whole number, to be kept."""
+    by = max(1, ceil(sqrt(picture.rows * picture.columns / _WORKING_PX)))
+    if by == 1:
+        return linear_picture(picture, under=under)
+    rows, columns = max(1, picture.rows // by), max(1, picture.columns // by)
+    return _reduced(picture.lab_d50[: rows * by, : columns * by], rows, columns, under)
+
+
+def placed_picture(picture: Picture, art: Rect, box: Box, *, under: str) -> Float32Array:
+    """Return the part of a picture that is shown, reduced to a block's size if it is larger."""
+    lab = fitted(picture.lab_d50, art)
+    if lab.shape[0] < box.rows or lab.shape[1] < box.columns:
+        return _in_light(lab, under)
+    return _reduced(lab, box.rows, box.columns, under)
+
+
+def _reduced(lab: Float32Array, rows: int, columns: int, under: str) -> Float32Array:
+    """Return colours in linear light averaged over areas, first along the rows, then down.
+
+    Worked through by stripes, so that the whole is never held in linear light.
+    """
+    import cv2
+
+    narrow = np.empty((lab.shape[0], columns, 3), np.float32)
+    for row in range(0, lab.shape[0], _STRIPE_ROWS):
+        linear = _in_light(lab[row : row + _STRIPE_ROWS], under)
+        size = (columns, linear.shape[0])
+        narrow[row : row + _STRIPE_ROWS] = cv2.resize(linear, size, interpolation=cv2.INTER_AREA)
+    small = cv2.resize(narrow, (columns, rows), interpolation=cv2.INTER_AREA)
+    return np.asarray(small, np.float32)
 
 
 def fitted(linear: Float32Array, rect: Rect) -> Float32Array:
@@ -103,4 +143,4 @@ def art_pieces(site: Site, image: Float32Array, sight: Hole, seen: Box) -> Itera
     part = box.meet(seen).meet(site.grid.around(sight.rect))
     if not part.empty:
         lit = level_light(site, 0, 0.0, part)
-        yield clipped(sight, site.grid, part, cut(image, box, part) * lit[..., None])
+        yield clipped(sight, site.grid, part, lit_by(cut(image, box, part), lit))

@@ -2,6 +2,7 @@
 
 from collections.abc import Hashable, Iterator
 from dataclasses import dataclass
+from functools import partial
 from threading import Lock
 
 import numpy as np
@@ -9,9 +10,17 @@ import numpy as np
 from framing_palette.arrays import Float32Array, UInt8Array
 from framing_palette.errors import CatalogueError
 from framing_palette.picture import Picture
-from framing_palette.preview.art import ArtImage, fitted, linear_picture, placed, scaled
+from framing_palette.preview.art import (
+    ArtImage,
+    fitted,
+    placed,
+    placed_picture,
+    scaled,
+    working_picture,
+)
 from framing_palette.preview.encoding import clipped_pixels, srgb_u8
 from framing_palette.preview.grids import Box, Grid, Hung
+from framing_palette.preview.hands import shared_out
 from framing_palette.preview.painting import Coat, Sight, Supplies, View, coats
 from framing_palette.preview.pieces import Piece, lay, lay_onto
 from framing_palette.preview.plans import Rect
@@ -22,6 +31,8 @@ from framing_palette.preview.texture_files import TextureImage, read_texture
 from framing_palette.preview.tiling import Extent
 
 _MEGABYTE = 1_000_000
+_LARGE_PX = 4_000_000  # a larger picture is kept reduced, so that moving it stays quick
+_STRETCH_ROWS = 128  # put together at a time, within the cache
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -97,14 +108,14 @@ class Easel:
         )
         self._images: Recent[ArtImage] = Recent(48 * _MEGABYTE, lambda image: image.linear.nbytes)
         self._layers: Recent[_Layer] = Recent(80 * _MEGABYTE, lambda layer: layer.size_bytes)
-        # All surfaces of the picture that is being drawn block by block, however large they are.
-        self._in_hand: tuple[Show | None, dict[Hashable, Surface]] = (None, {})
+        # What is needed for every block of the picture that is being drawn block by block.
+        self._in_hand: tuple[object, list[Coat]] = (None, [])
         self._last: tuple[View, list[_Layer], UInt8Array] | None = None
 
     def draw(self, show: Show, view: View, sight: Sight) -> Drawn:
         """Return a block in 8-bit sRGB, redrawing what changed since the last time."""
         with self._lock:
-            layers = [self._kept(coat) for coat in self._coats(show, view, sight)]
+            layers = self._layers_of(list(self._coats(show, view, sight)), view.box)
             srgb = self._composed(layers, view)
             self._last = (view, layers, srgb)
             clipped = sum(layer.clipped for layer in layers)
@@ -114,21 +125,24 @@ class Easel:
     def draw_linear(self, show: Show, view: View, sight: Sight) -> Float32Array:
         """Return a block in linear sRGB, not clipped, shape (rows, columns, 3).
 
-        Nothing of it is kept but textures and the picture, so that a large picture can be drawn
-        block by block.
+        Nothing of it is kept but what its neighbours need as well, until it is put down, so that a
+        large picture can be drawn block by block, several of them at once.
         """
-        canvas = np.zeros((view.box.rows, view.box.columns, 3), np.float32)
         with self._lock:
-            if self._in_hand[0] is not show:
-                self._in_hand = (show, {})
-            for coat in self._coats(show, view, sight):
-                lay_onto(canvas, coat.draw(), view.box)
+            key = (show, view.grid, view.whole, sight)
+            if self._in_hand[0] != key:
+                self._in_hand = (key, list(self._coats(show, view, sight)))
+                list(shared_out(lambda coat: coat.ready(), self._in_hand[1], ahead=99))
+            coats_in_hand = self._in_hand[1]
+        canvas = np.zeros((view.box.rows, view.box.columns, 3), np.float32)
+        for coat in coats_in_hand:
+            lay_onto(canvas, coat.draw(view.box), view.box)
         return canvas
 
     def put_down(self) -> None:
-        """Let go of the surfaces that were kept in hand for the next block of a picture."""
+        """Let go of what was kept in hand for the next block of a picture."""
         with self._lock:
-            self._in_hand = (None, {})
+            self._in_hand = (None, [])
 
     def unread_textures(self, show: Show) -> tuple[str, ...]:
         """Return a sentence for each texture of the shown frames that could not be read."""
@@ -139,25 +153,43 @@ class Easel:
         def surface(skin: Skin, extent: Extent) -> Surface:
             return self._surface(skin, view.grid.px_per_mm, extent)
 
+        def picture(place: int, window: int) -> Hashable:
+            return (show.pictures[place][window % len(show.pictures[place])], show.under)
+
         def image(place: int, window: int) -> ArtImage:
             pictures, hung = show.pictures[place], show.frames[place]
             art = hung.plan.arts[window]
-            picture = pictures[window % len(pictures)]
-            return self._image(picture, art, hung.on(view.grid), show.under)
+            shown = pictures[window % len(pictures)]
+            return self._image(shown, art, hung.on(view.grid), show.under)
 
-        return coats(show.frames, view, sight, Supplies(surface, image))
+        return coats(show.frames, view, sight, Supplies(surface, picture, image))
 
-    def _kept(self, coat: Coat) -> _Layer:
-        def draw() -> _Layer:
-            pieces = tuple(coat.draw())
-            return _Layer(coat.key, pieces, sum(clipped_pixels(piece.linear) for piece in pieces))
+    def _layers_of(self, all_coats: list[Coat], box: Box) -> list[_Layer]:
+        """Return the coats as they were drawn before, and draw the others, the art first."""
+        keys = [(coat.key, box) for coat in all_coats]
+        missing = [place for place, key in enumerate(keys) if key not in self._layers]
 
-        return self._layers.get(coat.key, draw)
+        def drawn(place: int) -> _Layer:
+            pieces = tuple(all_coats[place].draw(box))
+            clipped = sum(clipped_pixels(piece.linear) for piece in pieces)
+            return _Layer(keys[place], pieces, clipped)
+
+        if len(missing) < 2:  # not worth a second thread
+            fresh = {place: drawn(place) for place in missing}
+        else:
+            work = missing[::-1]
+            fresh = dict(zip(work, shared_out(drawn, work, ahead=len(work)), strict=True))
+
+        def made(place: int) -> _Layer:
+            # One that was there may have been forgotten since, to make room for the others.
+            return fresh[place] if place in fresh else drawn(place)
+
+        return [self._layers.get(key, partial(made, place)) for place, key in enumerate(keys)]
 
     def _composed(self, layers: list[_Layer], view: View) -> UInt8Array:
         pieces = [piece for layer in layers for piece in layer.pieces]
         if self._last is None or self._last[0] != view:
-            return _frozen(srgb_u8(lay(pieces, view.box)))
+            return _frozen(_encoded(pieces, view.box))
         _, before, image = self._last
         touched = _changes(before, layers)
         if not touched:
@@ -170,16 +202,10 @@ class Easel:
         return _frozen(fresh)
 
     def _surface(self, skin: Skin, px_per_mm: float, extent: Extent) -> Surface:
-        key = (skin, px_per_mm, extent)
-        in_hand = self._in_hand[1]
-        if key in in_hand:
-            return in_hand[key]
-        surface = self._surfaces.get(
-            key, lambda: surface_of(skin, self._texture(skin), px_per_mm, extent)
+        return self._surfaces.get(
+            (skin, px_per_mm, extent),
+            lambda: surface_of(skin, self._texture(skin), px_per_mm, extent),
         )
-        if self._in_hand[0] is not None:
-            in_hand[key] = surface
-        return surface
 
     def _texture(self, skin: Skin) -> TextureImage | None:
         """Return a skin's texture; one that cannot be read is remembered by its problem."""
@@ -202,13 +228,31 @@ class Easel:
         box = placed(art, grid)
 
         def make() -> ArtImage:
-            whole = self._pictures.get(
-                (id(picture), under),
-                lambda: _Whole(picture, linear_picture(picture, under=under)),
-            )
-            return ArtImage(picture, scaled(fitted(whole.linear, art), box))
+            if picture.rows * picture.columns > _LARGE_PX:
+                whole = self._pictures.get(
+                    (picture, under),
+                    lambda: _Whole(picture, working_picture(picture, under=under)),
+                )
+                shown = fitted(whole.linear, art)
+                if shown.shape[0] >= box.rows and shown.shape[1] >= box.columns:
+                    return ArtImage(picture, scaled(shown, box))
+            return ArtImage(picture, placed_picture(picture, art, box, under=under))
 
-        return self._images.get((id(picture), under, art, box), make)
+        return self._images.get((picture, under, art, box), make)
+
+
+def _encoded(pieces: list[Piece], box: Box) -> UInt8Array:
+    """Return a block in 8-bit sRGB, put together a stretch of rows at a time."""
+    srgb = np.empty((box.rows, box.columns, 3), np.uint8)
+
+    def fill(first: int) -> None:
+        part = box._replace(row_0=first, row_1=min(first + _STRETCH_ROWS, box.row_1))
+        srgb[part.within(box)] = srgb_u8(lay(pieces, part))
+
+    firsts = range(box.row_0, box.row_1, _STRETCH_ROWS)
+    for _ in shared_out(fill, firsts, ahead=len(firsts)):
+        pass
+    return srgb
 
 
 def _changes(before: list[_Layer], after: list[_Layer]) -> list[Box]:

@@ -1,7 +1,8 @@
 """Painting: a plan turned into pieces, layer by layer from the wall to the art."""
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Hashable, Iterator
 from dataclasses import dataclass, field, replace
+from functools import cache
 
 from framing_palette.preview.art import ArtImage, art_pieces
 from framing_palette.preview.grids import Box, Grid, Hung
@@ -14,6 +15,7 @@ from framing_palette.preview.sections import Site
 from framing_palette.preview.sheets import (
     LARGEST_SHEET_PX,
     bevel_pieces,
+    bevel_ring,
     clip_is_own,
     flat_pieces,
     sheet_extent,
@@ -58,18 +60,29 @@ class Sight:
 
 @dataclass(frozen=True, slots=True)
 class Supplies:
-    """Where the painter gets surfaces of a wanted size, and the picture behind each window."""
+    """Where the painter gets surfaces of a wanted size, and the picture behind each window.
+
+    ``picture`` names a picture before it is made ready.
+    """
 
     surface: Callable[[Skin, Extent], Surface]
+    picture: Callable[[int, int], Hashable]
     image: Callable[[int, int], ArtImage]
+
+
+Key = tuple[object, ...]
 
 
 @dataclass(frozen=True, slots=True)
 class Coat:
-    """One layer's worth of drawing: a key that tells whether it would differ, and the drawing."""
+    """One layer's worth of drawing: a key that tells whether it would differ, and the drawing.
 
-    key: tuple[object, ...]
-    draw: Callable[[], Iterator[Piece]]
+    What the blocks of a picture share is made by ``ready`` or with the first of them, and kept.
+    """
+
+    key: Key
+    draw: Callable[[Box], Iterator[Piece]]
+    ready: Callable[[], object] = lambda: None
 
 
 def coats(frames: tuple[Hung, ...], view: View, sight: Sight, supplies: Supplies) -> Iterator[Coat]:
@@ -77,8 +90,8 @@ def coats(frames: tuple[Hung, ...], view: View, sight: Sight, supplies: Supplies
     if sight.wall is not None:
         yield _wall_coat(frames, view, sight, sight.wall)
     for place, hung in enumerate(frames):
-        own = _Job(place, hung.plan, hung.on(view.grid), view.box, view.whole, sight, supplies)
-        common = (place, own.grid, view.box, view.whole, sight.light, sight.largest_sheet_px)
+        own = _Job(place, hung.plan, hung.on(view.grid), view.whole, sight, supplies)
+        common = (place, own.grid, view.whole, sight.light, sight.largest_sheet_px)
         for coat in _frame_coats(own):
             yield replace(coat, key=(*coat.key, *common))
 
@@ -88,8 +101,8 @@ def _wall_coat(frames: tuple[Hung, ...], view: View, sight: Sight, wall: Wall) -
         (hung.extent, _form(hung.plan.layers[-1:], hung.plan.wall_z_mm)) for hung in frames
     )
     return Coat(
-        ("wall", wall, forms, view, sight.light),
-        lambda: wall_pieces(frames, wall, sight.light, view.grid, box=view.box, whole=view.whole),
+        ("wall", wall, forms, view.grid, view.whole, sight.light),
+        lambda box: wall_pieces(frames, wall, sight.light, view.grid, box=box, whole=view.whole),
     )
 
 
@@ -100,7 +113,6 @@ class _Job:
     place: int
     plan: Plan
     grid: Grid
-    box: Box
     whole: Box
     sight: Sight
     supplies: Supplies
@@ -110,15 +122,16 @@ class _Job:
 
 
 def _frame_coats(job: _Job) -> Iterator[Coat]:
+    sites = [job.site(window) for window in range(len(job.plan.arts))]
     for number in reversed(range(len(job.plan.layers))):
-        yield from _layer_coats(job, number)
-    for window in range(len(job.plan.arts)):
-        yield from _art_coats(job, window)
+        yield from _layer_coats(job, number, sites)
+    for site in sites:
+        yield from _art_coats(job, site)
     pane = job.sight.pane
     if pane is not Pane.NONE and job.plan.pane_below:
         yield Coat(
             ("pane", pane, job.plan.extent, _form(job.plan.layers[job.plan.pane_below :], 0.0)),
-            lambda: pane_pieces(job.plan, pane, job.grid, job.box),
+            lambda box: pane_pieces(job.plan, pane, job.grid, box),
         )
 
 
@@ -133,19 +146,19 @@ def _form(layers: tuple[LayerPlan, ...], level_mm: float) -> tuple[object, ...]:
     )
 
 
-def _layer_coats(job: _Job, number: int) -> Iterator[Coat]:
+def _layer_coats(job: _Job, number: int, sites: list[Site]) -> Iterator[Coat]:
     plan, layer = job.plan, job.plan.layers[number]
     for window in range(len(layer.holes)):
-        site, clip = job.site(window), _clip(plan, number, window)
+        site, clip = sites[window], _clip(plan, number, window)
         form = _form(plan.layers[number:], layer.base_mm)
         key = ("layer", number, window, layer.skin, layer.outer, clip, form)
         if layer.build is Build.SHEET:
             if window == 0 or clip_is_own(site, number):
-                yield Coat((*key, "flat"), _flat_drawing(job, site, number, clip))
+                yield _flat_coat((*key, "flat"), job, site, number, clip)
             cut = ("bevel", number, window, layer.skin.core_lab, layer.bevel_mm, form)
-            yield Coat(cut, _bevel_drawing(site, number, job.box))
+            yield _bevel_coat(cut, site, number)
         else:
-            yield Coat(key, _strip_drawing(job, site, number, clip))
+            yield _strip_coat(key, job, site, number, clip)
 
 
 def _clip(plan: Plan, number: int, window: int) -> Hole:
@@ -153,48 +166,55 @@ def _clip(plan: Plan, number: int, window: int) -> Hole:
     return above[0].hole(window) if above else Hole(plan.layers[number].outer)
 
 
-def _flat_drawing(job: _Job, site: Site, number: int, clip: Hole) -> Callable[[], Iterator[Piece]]:
+def _flat_coat(key: Key, job: _Job, site: Site, number: int, clip: Hole) -> Coat:
     layer = site.layer(number)
 
-    def draw() -> Iterator[Piece]:
+    @cache
+    def surface() -> Surface:
         extent = sheet_extent(layer.outer, site, job.sight.largest_sheet_px)
-        return flat_pieces(site, number, clip, job.supplies.surface(layer.skin, extent), job.box)
+        return job.supplies.surface(layer.skin, extent)
 
-    return draw
-
-
-def _bevel_drawing(site: Site, number: int, box: Box) -> Callable[[], Iterator[Piece]]:
-    return lambda: bevel_pieces(site, number, box)
+    return Coat(key, lambda box: flat_pieces(site, number, clip, surface(), box), surface)
 
 
-def _strip_drawing(job: _Job, site: Site, number: int, clip: Hole) -> Callable[[], Iterator[Piece]]:
+def _bevel_coat(key: Key, site: Site, number: int) -> Coat:
+    bevel = bevel_ring(site, number)
+    return Coat(key, lambda box: bevel_pieces(bevel, box))
+
+
+def _strip_coat(key: Key, job: _Job, site: Site, number: int, clip: Hole) -> Coat:
     layer, hole = site.layer(number), site.layer(number).hole(site.window)
 
-    def draw() -> Iterator[Piece]:
+    @cache
+    def ring() -> Ring:
         extent = strip_extent(clip.rect, hole.rect, site)
         surface = job.supplies.surface(layer.skin, extent)
-        ring = Ring(site, number, hole.rect, clip.rect, surface)
-        if hole.oval or clip.oval:
-            return oval_ring_pieces(ring, clip, job.box)
-        return ring_pieces(ring, job.box)
+        return Ring(site, number, hole.rect, clip.rect, surface)
 
-    return draw
+    if hole.oval or clip.oval:
+        return Coat(key, lambda box: oval_ring_pieces(ring(), clip, box), ring)
+    return Coat(key, lambda box: ring_pieces(ring(), box), ring)
 
 
-def _art_coats(job: _Job, window: int) -> Iterator[Coat]:
-    plan, site = job.plan, job.site(window)
+def _art_coats(job: _Job, site: Site) -> Iterator[Coat]:
+    plan, window = job.plan, site.window
     art, form = plan.arts[window], _form(plan.layers, 0.0)
     sight = plan.layers[0].hole(window) if plan.layers else Hole(plan.extent)
     if not _holds(art, sight.rect):
-        yield Coat(("ground", window, plan.ground, art, form), _ground_drawing(job, site, sight))
-    image = job.supplies.image(job.place, window)
+        yield _ground_coat(("ground", window, plan.ground, art, form), job, site, sight)
+
+    @cache
+    def image() -> ArtImage:
+        return job.supplies.image(job.place, window)
+
     yield Coat(
-        ("art", window, image, art, form),
-        lambda: art_pieces(site, image.linear, sight, job.box),
+        ("art", window, job.supplies.picture(job.place, window), art, form),
+        lambda box: art_pieces(site, image().linear, sight, box),
+        image,
     )
 
 
-def _ground_drawing(job: _Job, site: Site, sight: Hole) -> Callable[[], Iterator[Piece]]:
+def _ground_coat(key: Key, job: _Job, site: Site, sight: Hole) -> Coat:
     """Draw what the art lies on: a level sheet whose only opening is the art itself."""
     plan = site.plan
     ground = LayerPlan(
@@ -203,11 +223,12 @@ def _ground_drawing(job: _Job, site: Site, sight: Hole) -> Callable[[], Iterator
     )  # fmt: skip
     under = replace(site, plan=replace(plan, layers=(ground, *plan.layers)))
 
-    def draw() -> Iterator[Piece]:
+    @cache
+    def surface() -> Surface:
         extent = sheet_extent(sight.rect, site, job.sight.largest_sheet_px)
-        return flat_pieces(under, 0, sight, job.supplies.surface(plan.ground, extent), job.box)
+        return job.supplies.surface(plan.ground, extent)
 
-    return draw
+    return Coat(key, lambda box: flat_pieces(under, 0, sight, surface(), box), surface)
 
 
 def _holds(outer: Rect, inner: Rect) -> bool:

@@ -23,11 +23,13 @@ _ALIKE = 0.12  # of the tile: patches nearer than this look the same
 class Patches:
     """A tile laid out so that a patch from any place in it is one slice.
 
-    ``small`` is the grey tile with every ``step``-th row, for comparing, and ``variance`` its own.
+    ``small`` is the grey tile with every ``step``-th row, for comparing, ``variance`` its own, and
+    ``windows`` every piece of it that an overlap may show.
     """
 
     wide: Float32Array
     small: Float32Array
+    windows: Float32Array
     variance: float
     mean: Float32Array
     tile_rows: int
@@ -64,9 +66,11 @@ class Patches:
         step = max(1, height // COMPARED)
         small = np.ascontiguousarray(grey_of(wide)[::step])
         row_starts = rows if closed else rows - height + 1
+        overlap = max(2, round(OVERLAP * patch))
         return cls(
             wide,
             small,
+            sliding_window_view(small, (height // step, overlap)),
             float(small.var()),
             mean_of(tile).reshape(1, 1, *tile.shape[2:]) if free else _row_means(tile),
             rows,
@@ -74,7 +78,7 @@ class Patches:
             height,
             step,
             patch,
-            max(2, round(OVERLAP * patch)),
+            overlap,
             columns if wraps else columns - patch + 1,
             row_starts if free else 1,
         )
@@ -106,8 +110,7 @@ class Patches:
         across = np.abs(_round_trip(columns - on, self.tile_columns))
         down = np.abs(_round_trip(rows - last[0], self.tile_rows))
         near = (across <= _ALIKE * self.tile_columns) & (down <= _ALIKE * self.tile_rows)
-        windows = sliding_window_view(self.small, before.shape)
-        errors = np.square(windows[rows // self.step, columns] - before).mean(axis=(1, 2))
+        errors = unlikeness(self.windows[rows // self.step, columns], before)
         best = int(np.argmin(np.where(near, np.inf, errors)))
         return (int(rows[best]), int(columns[best])), float(errors[best])
 
@@ -141,6 +144,13 @@ def meets(tile: Float32Array, axis: int) -> bool:
         return True
     usual = float(np.abs(np.diff(grey, axis=0)).mean())
     return float(np.abs(grey[0] - grey[-1]).mean()) <= _SEAM * usual + 1e-6
+
+
+def unlikeness(tries: Float32Array, before: Float32Array) -> Float32Array:
+    """Return the mean squared difference of each of some greys, shape (n, rows, columns)."""
+    apart = (tries - before).reshape(len(tries), -1)
+    errors: Float32Array = np.einsum("ij,ij->i", apart, apart) / np.float32(apart.shape[1])
+    return errors
 
 
 def likeness(error: float, variance: float) -> float:

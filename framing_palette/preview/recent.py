@@ -2,6 +2,7 @@
 
 from collections import OrderedDict
 from collections.abc import Callable, Hashable
+from threading import Lock
 from typing import Generic, TypeVar
 
 Value = TypeVar("Value")
@@ -9,6 +10,8 @@ Value = TypeVar("Value")
 
 class Recent(Generic[Value]):
     """Values by key; the longest unused are forgotten when the memory is full.
+
+    Several threads may ask at once; two that miss the same value both make it, and one is kept.
 
     Parameters
     ----------
@@ -23,17 +26,20 @@ class Recent(Generic[Value]):
         self._size_bytes = size_bytes
         self._values: OrderedDict[Hashable, Value] = OrderedDict()
         self._held = 0
+        self._lock = Lock()
 
     def get(self, key: Hashable, make: Callable[[], Value]) -> Value:
         """Return the value of a key, made when it is not there."""
-        if key in self._values:
-            self._values.move_to_end(key)
-            return self._values[key]
-        value = make()
-        self._values[key] = value
-        self._held += self._size_bytes(value)
-        while self._held > self._most_bytes and len(self._values) > 1:
-            self._held -= self._size_bytes(self._values.popitem(last=False)[1])
+        with self._lock:
+            if key in self._values:
+                self._values.move_to_end(key)
+                return self._values[key]
+        made = make()
+        with self._lock:
+            value = self._values.setdefault(key, made)
+            self._held += self._size_bytes(made) if value is made else 0
+            while self._held > self._most_bytes and len(self._values) > 1:
+                self._held -= self._size_bytes(self._values.popitem(last=False)[1])
         return value
 
     def __contains__(self, key: Hashable) -> bool:

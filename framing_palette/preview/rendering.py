@@ -14,6 +14,7 @@ from framing_palette.preview.art import STRETCH_ALLOWED
 from framing_palette.preview.easels import Easel, Show
 from framing_palette.preview.encoding import clipped_pixels, srgb_u8
 from framing_palette.preview.grids import Box, Grid, Hung
+from framing_palette.preview.hands import shared_out
 from framing_palette.preview.looks import Options, Quality, view_of
 from framing_palette.preview.painting import Sight, View
 from framing_palette.preview.planning import plan_of
@@ -136,15 +137,16 @@ def render_linear(
     show = Show((Hung(plan),), ((picture,),), options.under)
     canvas = np.empty((view.box.rows, view.box.columns, 3), np.float32)
 
-    def keep(linear: Float32Array, box: Box) -> None:
+    def keep(linear: Float32Array, box: Box) -> int:
         canvas[box.within(view.box)] = linear
+        return clipped_pixels(linear)
 
-    draw_bands(show, view, options, easel, keep=keep, tell=tell)
+    clipped = draw_bands(show, view, options, easel, keep=keep, tell=tell)
     srgb = srgb_u8(canvas)
     srgb.flags.writeable = False
-    clipped = clipped_pixels(canvas) / (view.box.rows * view.box.columns)
+    share = clipped / (view.box.rows * view.box.columns)
     notices = (*plan.notices, *easel.unread_textures(show), *proportion_notices(plan, picture))
-    return canvas, Rendering(srgb, view.grid, plan, clipped, notices)
+    return canvas, Rendering(srgb, view.grid, plan, share, notices)
 
 
 def drawn(
@@ -161,14 +163,12 @@ def drawn(
         result = easel.draw(show, view, options.sight)
         return result.srgb, result.clipped_share
     srgb = np.empty((view.box.rows, view.box.columns, 3), np.uint8)
-    clipped = 0
 
-    def keep(linear: Float32Array, box: Box) -> None:
-        nonlocal clipped
-        clipped += clipped_pixels(linear)
+    def keep(linear: Float32Array, box: Box) -> int:
         srgb[box.within(view.box)] = srgb_u8(linear)
+        return clipped_pixels(linear)
 
-    draw_bands(show, view, options, easel, keep=keep, tell=tell)
+    clipped = draw_bands(show, view, options, easel, keep=keep, tell=tell)
     srgb.flags.writeable = False
     return srgb, clipped / (view.box.rows * view.box.columns)
 
@@ -179,10 +179,19 @@ def draw_bands(
     options: Options,
     easel: Easel,
     *,
-    keep: Callable[[Float32Array, Box], None],
+    keep: Callable[[Float32Array, Box], int],
     tell: Tell | None = None,
-) -> None:
+) -> int:
     """Draw a view band by band and hand each over; bands fit together to the last digit.
+
+    Parameters
+    ----------
+    keep
+        Takes a band, on any thread, and returns how many of its pixels a screen cannot show.
+
+    Returns
+    -------
+    The sum of what ``keep`` returned.
 
     Raises
     ------
@@ -192,17 +201,30 @@ def draw_bands(
     finer = _FINER if options.quality is Quality.FULL else 1
     box = view.box
     height = max(1, _BAND_PIXELS // (box.columns * finer * finer))
+    bands = [
+        box._replace(row_0=row, row_1=min(row + height, box.row_1))
+        for row in range(box.row_0, box.row_1, height)
+    ]
+
+    def draw(band: Box) -> int:
+        part = View(view.grid, band, view.whole)
+        return keep(_band(show, part, options.sight, easel, finer), band)
+
+    clipped = 0
     try:
-        for row in range(box.row_0, box.row_1, height):
-            if tell is not None and not tell((row - box.row_0) / box.rows):
-                raise RenderingStoppedError
-            band = Box(row, min(row + height, box.row_1), box.column_0, box.column_1)
-            part = View(view.grid, band, view.whole)
-            keep(_band(show, part, options.sight, easel, finer), band)
+        _ask(tell, 0.0)
+        for place, count in enumerate(shared_out(draw, bands), start=1):
+            clipped += count
+            _ask(tell, place / len(bands))
     finally:
         easel.put_down()
-    if tell is not None:
-        tell(1.0)
+    return clipped
+
+
+def _ask(tell: Tell | None, share: float) -> None:
+    """Tell how far the work is, and stop unless it may go on; what is done is never thrown away."""
+    if tell is not None and not tell(share) and share < 1.0:
+        raise RenderingStoppedError
 
 
 def _band(show: Show, view: View, sight: Sight, easel: Easel, finer: int) -> Float32Array:

@@ -11,7 +11,7 @@ T. R. Oke, Canyon geometry and the nocturnal urban heat island, Journal of Clima
 (sky view factor of a long trench).
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 import numpy as np
 
@@ -33,7 +33,8 @@ _ARRIS_TAPS = 5
 class Site:
     """Where a part of a plan is drawn: round which window, on which grid, under which light.
 
-    ``whole`` is the full picture, whose blocks must fit together.
+    ``whole`` is the full picture, whose blocks must fit together; ``known`` holds the light along
+    its axes, worked out once for all blocks.
     """
 
     plan: Plan
@@ -41,6 +42,9 @@ class Site:
     grid: Grid
     light: Light
     whole: Box
+    known: dict[tuple[object, ...], "Daylight"] = field(
+        default_factory=dict, init=False, compare=False, repr=False
+    )
 
     def layer(self, number: int) -> LayerPlan:
         """Return a layer of the plan."""
@@ -75,6 +79,10 @@ class Daylight:
 
     lamp: Float64Array
     room: Float64Array
+
+    def part(self, start: int, stop: int) -> "Daylight":
+        """Return the light at some of the points."""
+        return Daylight(self.lamp[start:stop], self.room[start:stop])
 
 
 def ridges(site: Site, start: int, side: Side) -> Ridges:

@@ -1,10 +1,12 @@
 """Shade: the light on level planes inside a frame, and on the surfaces that lie there."""
 
+from collections.abc import Iterator
+
 import numpy as np
 
 from framing_palette.arrays import Float32Array, Float64Array
 from framing_palette.catalogue import Finish
-from framing_palette.preview.channels import lit_by, tinted
+from framing_palette.preview.channels import along_lines, lit_by, tinted
 from framing_palette.preview.grids import Box
 from framing_palette.preview.plans import Hole, LayerPlan, Side
 from framing_palette.preview.sections import Daylight, Site, daylight, lamp_above, ridges
@@ -35,6 +37,22 @@ def level_light(site: Site, start: int, z_mm: float, box: Box) -> Float32Array:
 
 def along_axis(site: Site, start: int, sides: tuple[Side, Side], z_mm: float, box: Box) -> Daylight:
     """Return the light that two opposite straight walls leave to a level plane, along one axis."""
+    first, last, begin, end = _reach(sides, box, site.whole)
+    if first < begin or last > end:
+        return _along(site, start, sides, z_mm, box)
+    key = (start, sides, z_mm)
+    if key not in site.known:
+        site.known[key] = _along(site, start, sides, z_mm, site.whole)
+    return site.known[key].part(first - begin, last - begin)
+
+
+def _reach(sides: tuple[Side, Side], box: Box, whole: Box) -> tuple[int, int, int, int]:
+    if Side.LEFT in sides:
+        return box.column_0, box.column_1, whole.column_0, whole.column_1
+    return box.row_0, box.row_1, whole.row_0, whole.row_1
+
+
+def _along(site: Site, start: int, sides: tuple[Side, Side], z_mm: float, box: Box) -> Daylight:
     along = site.grid.x_mm(box) if Side.LEFT in sides else site.grid.y_mm(box)
     if start >= len(site.plan.layers):
         return Daylight(np.ones_like(along), np.ones_like(along))
@@ -83,19 +101,48 @@ def shade(
     Linear sRGB, shape (rows, columns, 3).
     """
     if tile is None or tile.ndim == 2:
-        linear = tinted(lit if tile is None else tile * lit, surface.colour)
+        lit = lit if tile is None else tile * lit
+        linear, base = tinted(lit, surface.colour), None
     else:
-        linear = lit_by(tile, lit)
+        linear, base = lit_by(tile, lit), tile
     if finish is Finish.METALLIC:
-        base = surface.colour if tile is None or tile.ndim == 2 else tile
-        return _bent(np.minimum(linear, base), np.maximum(linear - base, 0.0))
-    if glint is not None:
-        return _bent(linear, glint[..., None])
+        for rows in _where(lit, 1.0):
+            _gleam(linear[rows], surface.colour if base is None else base[rows])
+    elif glint is not None:
+        for rows in _where(glint, 0.0):
+            added = np.repeat(glint[rows], 3, axis=1)
+            _bend(linear[rows].reshape(added.shape), added)
     return linear
 
 
-def _bent(body: Float32Array, added: Float32Array) -> Float32Array:
-    """Add light to a body colour so that it approaches white and never passes it."""
+def _where(light: Float32Array, above: float) -> Iterator[slice]:
+    """Yield the stretches of rows in which some light is above a level."""
+    inside = np.concatenate([[False], light.max(axis=1, initial=above) > above, [False]])
+    edges = np.flatnonzero(np.diff(inside)).tolist()
+    for first, stop in zip(edges[::2], edges[1::2], strict=True):
+        yield slice(first, stop)
+
+
+def _gleam(linear: Float32Array, base: Float32Array) -> None:
+    """Bend what leaf returns beyond its own colour toward white, in place."""
+    lines = linear.reshape(linear.shape[0], -1)
+    own = along_lines(base, linear.shape[1]) if base.ndim == 1 else base.reshape(lines.shape)
+    added = np.maximum(lines - own, 0.0)
+    np.minimum(lines, own, out=lines)
+    _bend(lines, added)
+
+
+def _bend(body: Float32Array, added: Float32Array) -> None:
+    """Add light to a body colour, in place, so that it nears white and never passes it.
+
+    ``added`` is used up.
+    """
+    import cv2
+
     room = np.maximum(_BRIGHTEST - body, 1e-4)
-    linear: Float32Array = body + room * (1.0 - np.exp(-added / room))
-    return linear
+    np.divide(added, room, out=added)
+    np.negative(added, out=added)
+    cv2.exp(added, dst=added)
+    np.subtract(1.0, added, out=added)
+    added *= room
+    body += added

@@ -51,15 +51,19 @@ def clip_is_own(site: Site, number: int) -> bool:
     return bool(above) and len(above[0].holes) > 1
 
 
-def bevel_pieces(site: Site, number: int, seen: Box) -> Iterator[Piece]:
-    """Draw the bevel of a sheet's opening, its core bare, each side lit for itself."""
+def bevel_ring(site: Site, number: int) -> Ring:
+    """Return the bevel of a sheet's opening, its core bare, each side lit for itself."""
     layer = site.layer(number)
-    if layer.bevel_mm <= 0:
-        return
     hole = layer.hole(site.window)
     core = Surface(linear_of(layer.skin.core_lab))
-    bevel = Ring(site, number, hole.rect, hole.rect.grown(layer.bevel_mm), core, bare=True)
-    if hole.oval:
+    return Ring(site, number, hole.rect, hole.rect.grown(layer.bevel_mm), core, bare=True)
+
+
+def bevel_pieces(bevel: Ring, seen: Box) -> Iterator[Piece]:
+    """Draw a bevel's part of a block."""
+    if bevel.layer.bevel_mm <= 0:
+        return
+    if bevel.layer.hole(bevel.site.window).oval:
         yield from oval_ring_pieces(bevel, None, seen)
     else:
         yield from ring_pieces(bevel, seen)

@@ -7,6 +7,7 @@ import numpy as np
 
 from framing_palette.arrays import Float32Array, Float64Array
 from framing_palette.catalogue import Finish
+from framing_palette.preview.channels import lit_by
 from framing_palette.preview.grids import Box
 from framing_palette.preview.pieces import Piece
 from framing_palette.preview.plans import Build, LayerPlan, Rect, Side
@@ -118,9 +119,15 @@ def side_strip(ring: Ring, side: Side, box: Box, *, lit_as: Side | None = None) 
     response = _across(ring, side, lit_as or side, box)
     across = _from_the_ends(ring, side, box)
     lit, glint = _lit(response, across), _glint(response, across)
-    if side not in _LEVEL:
-        lit, glint = np.ascontiguousarray(lit.T), None if glint is None else glint.T
-    return shade(ring.surface, _texture(ring, side, box), lit, glint, ring.finish)
+    linear = shade(ring.surface, _texture(ring, side, box), lit, glint, ring.finish)
+    return linear if side in _LEVEL else _turned(linear)
+
+
+def _turned(linear: Float32Array) -> Float32Array:
+    """Return a strip that was drawn level as an upright one."""
+    import cv2
+
+    return np.asarray(cv2.transpose(linear), np.float32)
 
 
 def _across(ring: Ring, side: Side, lit_as: Side, box: Box) -> Response:
@@ -173,7 +180,7 @@ def _from_the_ends(ring: Ring, side: Side, box: Box) -> Daylight:
 
 
 def _texture(ring: Ring, side: Side, box: Box) -> Float32Array | None:
-    """Return the texture under a strip, its grain along the side; each side begins elsewhere."""
+    """Return the texture under a level strip, its grain along it; each side begins elsewhere."""
     tile = ring.surface.tile
     if tile is None:
         return None
@@ -188,7 +195,7 @@ def _texture(ring: Ring, side: Side, box: Box) -> Float32Array | None:
     across = np.floor(np.maximum(at, 0.0) * grid.px_per_mm).astype(int)
     across = np.minimum(across, tile.shape[0] - 1)
     block: Float32Array = window_of(tile, 0, begin + first, tile.shape[0], count)[across]
-    return block if side in _LEVEL else block.swapaxes(0, 1)
+    return block
 
 
 def _join_corners(ring: Ring, side: Side, box: Box, linear: Float32Array) -> None:
@@ -207,9 +214,9 @@ def _join_corners(ring: Ring, side: Side, box: Box, linear: Float32Array) -> Non
             continue
         apart = ring.outward_mm(upright, corner)[None, :] - ring.outward_mm(side, corner)[:, None]
         from_seam = apart * grid.px_per_mm / np.sqrt(2.0)
-        share = np.clip(from_seam + 0.5, 0.0, 1.0).astype(np.float32)[..., None]
+        share = np.clip(from_seam + 0.5, 0.0, 1.0).astype(np.float32)
         part = linear[corner.within(box)]
-        part += (side_strip(ring, upright, corner) - part) * share
+        part += lit_by(side_strip(ring, upright, corner) - part, share)
         if not ring.bare:
             part *= _seam(from_seam, grid.px_per_mm)
 

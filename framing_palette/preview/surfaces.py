@@ -8,6 +8,7 @@ import numpy as np
 
 from framing_palette.arrays import Float32Array
 from framing_palette.colour import lab_d50_to_linear_srgb, linear_srgb_to_lab_d50
+from framing_palette.colour.pictures import lab_picture_to_linear_srgb
 from framing_palette.preview.channels import keep_within, mean_of, multiply_by, range_of
 from framing_palette.preview.skins import Skin
 from framing_palette.preview.texture_files import TextureImage
@@ -72,7 +73,7 @@ def surface_of(
         lab = linear_srgb_to_lab_d50(np.maximum(tile, 0.0))
         lab = lab.astype(np.float32, copy=False)
         lab += np.asarray(skin.lab, np.float32) - mean_of(lab)
-        tile = lab_d50_to_linear_srgb(lab).astype(np.float32, copy=False)
+        tile = lab_picture_to_linear_srgb(lab)
     if extent is not None:
         tile = spread(tile, extent, seed_of(skin.code))
         if tile.ndim == 3:

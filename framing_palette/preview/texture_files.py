@@ -8,8 +8,10 @@ from typing import TYPE_CHECKING
 import numpy as np
 
 from framing_palette.arrays import Float32Array, UInt8Array
+from framing_palette.catalogue.surface_files import FORMATS
 from framing_palette.colour import srgb_to_linear
 from framing_palette.errors import CatalogueError
+from framing_palette.picture.still_files import CODEC_FAULTS
 
 if TYPE_CHECKING:
     from PIL.Image import Image as PillowImage
@@ -48,13 +50,13 @@ def read_texture(path: Path | str) -> TextureImage:
     from PIL import Image
 
     try:
-        with Image.open(path) as image:
+        with Image.open(path, formats=FORMATS) as image:
             _check_size(path, image.size)
             mode = "L" if image.mode in _RELIEF_MODES else "RGB"
             return _in_linear_light(image if image.mode == mode else image.convert(mode))
     except CatalogueError:
         raise
-    except (OSError, ValueError, SyntaxError, Image.DecompressionBombError) as error:
+    except (*CODEC_FAULTS, Image.DecompressionBombError) as error:
         raise CatalogueError(
             path,
             problem="cannot be read as a texture",
@@ -75,7 +77,7 @@ def _in_linear_light(image: "PillowImage") -> TextureImage:
     """Return a decoded image, averaged down stripe by stripe when it is large."""
     reduced = -(-max(image.size) // _KEPT_PX)
     if reduced == 1:
-        return TextureImage(_linear_steps()[np.asarray(image)])
+        return TextureImage(_linear(np.asarray(image)))
     columns, rows = (max(1, side // reduced) for side in image.size)
     linear = np.empty((rows, columns, 3)[: 2 if image.mode == "L" else 3], np.float32)
     for row in range(0, rows, _STRIPE_ROWS):
@@ -89,8 +91,13 @@ def _in_linear_light(image: "PillowImage") -> TextureImage:
 def _averaged(stripe: UInt8Array, size: tuple[int, int]) -> Float32Array:
     import cv2
 
-    linear = _linear_steps()[stripe]
-    return np.asarray(cv2.resize(linear, size, interpolation=cv2.INTER_AREA), np.float32)
+    return np.asarray(cv2.resize(_linear(stripe), size, interpolation=cv2.INTER_AREA), np.float32)
+
+
+def _linear(pixels: UInt8Array) -> Float32Array:
+    import cv2
+
+    return np.asarray(cv2.LUT(pixels, _linear_steps()), np.float32)
 
 
 @cache

@@ -15,6 +15,7 @@ a histogram-preserving blending operator, 2018 (the variance-preserving blend).
 from dataclasses import dataclass
 
 import numpy as np
+from numpy.lib.stride_tricks import sliding_window_view
 
 from framing_palette.arrays import Float32Array
 from framing_palette.preview.channels import (
@@ -33,6 +34,7 @@ from framing_palette.preview.patches import (
     blended,
     likeness,
     meets,
+    unlikeness,
 )
 
 _LEAST_TILE_PX = 6
@@ -207,7 +209,8 @@ def _sheet(tile: Float32Array, extent: Extent, rng: np.random.Generator) -> Floa
         return _repeated(tile, extent)
     spare = width
     length = Extent(height, extent.columns + spare, extent.strip)
-    variants = [_strip(tile, length, rng, loose=True) for _ in range(_variants(extent))]
+    loose = not (extent.strip and _lined(tile))
+    variants = [_strip(tile, length, rng, loose=loose) for _ in range(_variants(extent))]
     if extent.rows <= height:
         return variants[0][: extent.rows, : extent.columns]
     wraps = meets(tile, axis=0)
@@ -216,13 +219,13 @@ def _sheet(tile: Float32Array, extent: Extent, rng: np.random.Generator) -> Floa
     mean = _overall_mean(tile)
     out = np.empty((extent.rows + patch, extent.columns, *tile.shape[2:]), np.float32)
     bands = _Bands(variants, extent.columns, patch, spare, wraps=wraps)
-    band = bands.drawn(rng, None, overlap)[0]
+    band = bands.drawn(rng)[0]
     out[:patch] = band
     place = 0
     while place + patch < extent.rows:
         place += patch - overlap
         before = out[place : place + overlap]
-        band, alike = bands.drawn(rng, before, overlap)
+        band, alike = bands.drawn(rng, before)
         out[place : place + overlap] = blended(before, band[:overlap], mean, alike, axis=0)
         out[place + overlap : place + patch] = band[overlap:]
     return out[: extent.rows]
@@ -252,34 +255,28 @@ class _Bands:
         self._strips = [
             np.concatenate([strip, strip[:patch]]) if wraps else strip for strip in variants
         ]
-        self._greys = [grey_of(strip) for strip in self._strips]
-        self._variances = [float(grey.var()) for grey in self._greys]
         self._starts = height if wraps else height - patch + 1
-        self._columns, self._patch, self._spare = columns, patch, spare
+        self._columns, self._patch = columns, patch
         self._step = max(1, columns // (4 * COMPARED))
+        self._shifts = max(1, spare // self._step)
+        greys = [grey_of(strip) for strip in self._strips]
+        self._variances = [float(grey.var()) for grey in greys]
+        self._smalls = np.stack([grey[:, :: self._step] for grey in greys])
 
     def drawn(
-        self, rng: np.random.Generator, before: Float32Array | None, overlap: int
+        self, rng: np.random.Generator, before: Float32Array | None = None
     ) -> tuple[Float32Array, float]:
         """Return the best of some random bands and how well it agrees with what is above it."""
-        tries = [
-            (
-                int(rng.integers(len(self._strips))),
-                int(rng.integers(self._starts)),
-                int(rng.integers(self._spare)),
-            )
-            for _ in range(TRIES if before is not None else 1)
-        ]
-        errors = [0.0]
+        count = TRIES if before is not None else 1
+        limits = (len(self._strips), self._starts, self._shifts)
+        tries = [rng.integers(limit, size=count) for limit in limits]
+        errors = np.zeros(1, np.float32)
         if before is not None:
             above = grey_of(before)[:, :: self._step]
-            errors = [float(np.square(self._top(t, overlap) - above).mean()) for t in tries]
+            windows = sliding_window_view(self._smalls, above.shape, axis=(1, 2))
+            errors = unlikeness(windows[tuple(tries)], above)
         best = int(np.argmin(errors))
-        strip, row, column = tries[best]
+        strip, row, shift = (int(places[best]) for places in tries)
+        column = shift * self._step
         band = self._strips[strip][row : row + self._patch, column : column + self._columns]
-        return band, likeness(errors[best], self._variances[strip])
-
-    def _top(self, place: tuple[int, int, int], overlap: int) -> Float32Array:
-        strip, row, column = place
-        grey = self._greys[strip]
-        return grey[row : row + overlap, column : column + self._columns : self._step]
+        return band, likeness(float(errors[best]), self._variances[strip])

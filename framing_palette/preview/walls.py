@@ -52,7 +52,7 @@ def wall_light(box: Box, whole: Box, wall: Wall, light: Light) -> Float32Array:
     weight_x, weight_y = (np.float32(slope * part / level / sqrt(2.0)) for part in (x, y))
     lit = (np.float32(1.0) + across * weight_x)[None, :] + (down * weight_y)[:, None]
     if wall.dapple:
-        lit += np.float32(wall.dapple) * _dapple(box)
+        _add_dapple(lit, box, wall.dapple)
     return lit
 
 
@@ -71,8 +71,11 @@ def frame_shadow(hung: Hung, grid: Grid, box: Box, whole: Box, light: Light) -> 
     share = np.clip(place - first, 0.0, 1.0).astype(np.float32)[:, None]
     start = box.column_0 - whole.column_0
     part = wide[:, start : start + box.columns]
-    upper = part[first]
-    shadow: Float32Array = upper + (part[second] - upper) * share
+    shadow: Float32Array = part[first]
+    step = part[second]
+    step -= shadow
+    step *= share
+    shadow += step
     return shadow
 
 
@@ -136,10 +139,14 @@ def _dapple_field() -> Float32Array:
     return np.asarray(field, np.float32)
 
 
-def _dapple(box: Box) -> Float32Array:
-    rows = np.arange(box.row_0, box.row_1) % _DAPPLE_PX
-    columns = np.arange(box.column_0, box.column_1) % _DAPPLE_PX
-    return _dapple_field()[rows].take(columns, axis=1)
+def _add_dapple(lit: Float32Array, box: Box, deviation: float) -> None:
+    """Add the unevenness of the paint to the light on a block, field by field."""
+    field = _dapple_field()
+    for row in range(box.row_0 // _DAPPLE_PX * _DAPPLE_PX, box.row_1, _DAPPLE_PX):
+        for column in range(box.column_0 // _DAPPLE_PX * _DAPPLE_PX, box.column_1, _DAPPLE_PX):
+            tile = Box(row, row + _DAPPLE_PX, column, column + _DAPPLE_PX)
+            shared = tile.meet(box)
+            lit[shared.within(box)] += np.float32(deviation) * field[shared.within(tile)]
 
 
 def shadow_reach_mm(plan: Plan, light: Light) -> float:

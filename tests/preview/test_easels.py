@@ -38,6 +38,16 @@ def test_changing_one_layer_redraws_that_layer_alone(monkeypatch):
     assert 0 < len(calls) < everything / 2
 
 
+def test_an_easel_that_must_forget_everything_at_once_draws_the_same(monkeypatch):
+    art = picture()
+    wanted = render(simple(), art, SHOP, width_px=500)
+    monkeypatch.setattr("framing_palette.preview.easels._MEGABYTE", 1_000)
+    easel = Easel()
+    for design in (simple(), simple(outer="WHITE-MAT"), simple()):
+        got = render(design, art, SHOP, width_px=500, easel=easel)
+    assert np.array_equal(got.srgb, wanted.srgb)
+
+
 def test_going_back_to_an_earlier_design_draws_nothing(monkeypatch):
     art, easel = picture(), Easel()
     render(simple(), art, SHOP, width_px=400, easel=easel)

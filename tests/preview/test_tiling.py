@@ -6,7 +6,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from framing_palette.preview.patches import blended, meets
-from framing_palette.preview.tiling import Extent, spread, window_of
+from framing_palette.preview.tiling import Extent, rows_used, spread, window_of
 
 
 def blotches(rows=48, columns=64, seed=3):
@@ -64,6 +64,23 @@ def test_a_tile_as_wide_as_the_strip_is_not_moved_across_it_by_a_rounding():
     assert field.shape == (304, 2000)
     assert field[255:275].min() > 0.85
     assert field[:240].max() < 0.2
+
+
+def test_grain_runs_unbroken_along_a_strip_wider_than_its_tile():
+    rng = np.random.default_rng(8)
+    lines = np.repeat(1.0 + 0.3 * rng.standard_normal((30, 1)), 90, axis=1)
+    tile = (lines + rng.normal(0, 0.02, lines.shape)).astype(np.float32)
+    field = spread(tile, Extent(70, 900, strip=True), seed=5)
+    assert np.abs(np.diff(field, axis=1)).max() < 0.2  # a line that ended would step by 0.3
+    assert field.mean(axis=1).std() > 0.2
+
+
+def test_a_narrow_strip_of_a_large_tile_keeps_its_mean_and_contrast():
+    tile = blotches(400, 64)
+    field = spread(tile[: rows_used(Extent(9, 700, strip=True))], Extent(9, 700, strip=True), 3)
+    assert field.shape == (9, 700)
+    assert field.mean() == pytest.approx(tile.mean(), rel=0.03)
+    assert field.std() == pytest.approx(tile.std(), rel=0.15)
 
 
 def test_the_same_seed_gives_the_same_surface_and_another_seed_another():
