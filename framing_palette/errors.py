@@ -67,6 +67,10 @@ class ExchangeFileError(FileProblemError):
     """A file of measurements or colours cannot be imported; the problem names the place."""
 
 
+class UnknownLightError(ExchangeFileError):
+    """A file's colours hold for a light that it does not tell, so nobody can say what they are."""
+
+
 class LibraryError(FileProblemError):
     """The shop's library cannot be opened, read or written."""
 
@@ -136,6 +140,13 @@ class CameraError(FramingPaletteError, OSError):
 
     def __init__(self, name: str, *, problem: str, todo: str) -> None:
         super().__init__(f"{name[:1].upper()}{name[1:]} {problem}: {todo}.")
+
+
+class LightError(FramingPaletteError, ValueError):
+    """What should tell how the light falls off across a photograph cannot tell it."""
+
+    def __init__(self, problem: str, *, todo: str) -> None:
+        super().__init__(f"{problem[:1].upper()}{problem[1:]}: {todo}.")
 
 
 class CornersError(FramingPaletteError, ValueError):

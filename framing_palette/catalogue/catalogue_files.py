@@ -13,6 +13,7 @@ from framing_palette.catalogue.folder_files import (
 )
 from framing_palette.catalogue.problems import CellProblem, ProblemList
 from framing_palette.catalogue.sample_rows import (
+    RARE_SAMPLE_COLUMNS,
     REQUIRED_SAMPLE_COLUMNS,
     SAMPLE_COLUMNS,
     read_sample_row,
@@ -113,5 +114,5 @@ def _sample_rows(
         "samples.csv",
         problems,
         required=REQUIRED_SAMPLE_COLUMNS,
-        known=SAMPLE_COLUMNS,
+        known=(*SAMPLE_COLUMNS, *RARE_SAMPLE_COLUMNS),
     )

@@ -28,7 +28,7 @@ SMALL_BYTES = 2 << 20
 """Tables smaller than this together are read anew each time: that is as quick."""
 
 KEPT_CATALOGUES = 6
-_FORM = "columns 5"  # changes whenever columns or their reading change, so that old ones are left
+_FORM = "columns 6"  # changes whenever columns or their reading change, so that old ones are left
 _TABLES = ("samples", "colours", "spectra", "profiles", "conservation", "textures")
 _CHUNK = 1 << 20
 

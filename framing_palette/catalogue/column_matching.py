@@ -1,28 +1,23 @@
-"""Column matching: a spreadsheet with names of its own read as samples, after a look at it.
+"""Column matching: which column of a spreadsheet with names of its own is which fact of a sample.
 
 The guess is only a start: the person sees which column is taken for what, and corrects it.
 """
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+import re
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from difflib import get_close_matches
-from itertools import islice
-from pathlib import Path
 from typing import Literal
 
-from framing_palette.catalogue.cells import RowReader, length_text
-from framing_palette.catalogue.palette_rows import read_colour_row
-from framing_palette.catalogue.problems import CellProblem, ProblemList
-from framing_palette.catalogue.sample_rows import LEFT_OUT, SAMPLE_COLUMNS, read_sample_row
-from framing_palette.catalogue.samples import Kind, Sample, SampleColour
-from framing_palette.catalogue.table_files import TableRow, open_table
+from framing_palette.catalogue.conditions import Conditions, conditions_in_names
+from framing_palette.catalogue.sample_rows import SAMPLE_COLUMNS
+from framing_palette.catalogue.samples import Kind
 from framing_palette.catalogue.wording import plain_words
-from framing_palette.errors import CatalogueError, FramingPaletteError
-from framing_palette.units import Length
 
 LengthUnit = Literal["mm", "cm", "in"]
 TARGETS = (*SAMPLE_COLUMNS, "L", "a", "b")
-_LENGTHS = tuple(column for column in SAMPLE_COLUMNS if column.endswith("_mm"))
+AXES = ("L", "a", "b")
+LENGTH_TARGETS = tuple(column for column in SAMPLE_COLUMNS if column.endswith("_mm"))
 
 # Words that spreadsheets of the trade use for the columns; common practice.
 _WORDS: Mapping[str, tuple[str, ...]] = {
@@ -78,34 +73,58 @@ class ColumnMatch:
         Of bare lengths, where the column's name tells none.
     units
         Of bare lengths by our column, where the name tells one.
+    has_decimal_comma
+        True when a comma parts the decimals; None leaves it to the file's separator.
+    stated
+        The light and observer of its colours, where the columns' names tell none.
     """
 
     columns: Mapping[str, str]
     kind: Kind | None = None
     unit: LengthUnit = "mm"
     units: Mapping[str, LengthUnit] = field(default_factory=dict)
+    has_decimal_comma: bool | None = None
+    stated: Conditions = field(default_factory=Conditions)
 
+    @property
+    def told(self) -> Conditions:
+        """What the names of the columns with colours tell of light and observer.
 
-@dataclass(frozen=True, slots=True)
-class MatchPreview:
-    """The first rows of a spreadsheet as they would be read.
+        Columns that are called as in a catalogue folder hold what they hold there.
+        """
+        names = [self.columns[axis] for axis in AXES if axis in self.columns]
+        if [name.lower() for name in names] == [axis.lower() for axis in AXES]:
+            return Conditions("D50", 2)
+        return conditions_in_names(names)
 
-    Parameters
-    ----------
-    header
-        The spreadsheet's columns, lower case.
-    unused
-        Those that no fact is taken from.
-    samples
-        Of the first good rows.
-    problems
-        Of the first rows.
-    """
+    @property
+    def conditions(self) -> Conditions:
+        """The light and observer that its colours hold for."""
+        return self.told.filled_from(self.stated)
 
-    header: tuple[str, ...]
-    unused: tuple[str, ...]
-    samples: tuple[Sample, ...]
-    problems: tuple[CellProblem, ...]
+    @property
+    def lacks_light(self) -> bool:
+        """Whether it has colours whose light nobody has told."""
+        return not self.conditions.are_known and all(axis in self.columns for axis in AXES)
+
+    def taking(self, target: str, name: str) -> "ColumnMatch":
+        """Return the match with one column taken for a fact; an empty name takes none.
+
+        A column is taken for one fact alone, so it is given up where it was taken before.
+        """
+        columns = {
+            other: column
+            for other, column in self.columns.items()
+            if other != target and (not name or column.lower() != name.lower())
+        }
+        if name:
+            columns[target] = name
+        units = {
+            other: unit
+            for other, column in columns.items()
+            if other in LENGTH_TARGETS and (unit := _bare(column)[1])
+        }
+        return replace(self, columns=columns, units=units)
 
 
 def guess_match(header: Sequence[str], *, kind: Kind | None = None) -> ColumnMatch:
@@ -129,90 +148,9 @@ def guess_match(header: Sequence[str], *, kind: Kind | None = None) -> ColumnMat
     units = {
         target: unit
         for target, name in columns.items()
-        if target in _LENGTHS and (unit := _bare(name)[1])
+        if target in LENGTH_TARGETS and (unit := _bare(name)[1])
     }
     return ColumnMatch(columns, kind, "mm", units)
-
-
-def preview_matched_file(path: Path, match: ColumnMatch, *, rows: int = 20) -> MatchPreview:
-    """Return what the first rows of a spreadsheet would give.
-
-    Raises
-    ------
-    CatalogueError
-        When the file cannot be read.
-    """
-    problems = ProblemList()
-    header, lines = open_table(path, problems)
-    samples = tuple(_samples(islice(lines, rows), path, match, problems))
-    used = {name.lower() for name in match.columns.values()}
-    unused = tuple(name for name in header if name and name not in used)
-    return MatchPreview(tuple(header), unused, samples, problems.told())
-
-
-def read_matched_file(
-    path: Path, match: ColumnMatch
-) -> tuple[tuple[Sample, ...], tuple[CellProblem, ...]]:
-    """Return the good samples of a spreadsheet, and all that is wrong with it.
-
-    Raises
-    ------
-    CatalogueError
-        When the file cannot be read, or no column is taken for the code.
-    """
-    if "code" not in match.columns:
-        raise CatalogueError(
-            path, problem="has no column that is taken for the code", todo="say which one it is"
-        )
-    problems = ProblemList()
-    _, lines = open_table(path, problems)
-    return tuple(_samples(lines, path, match, problems)), problems.told()
-
-
-def _samples(
-    lines: Iterable[TableRow], path: Path, match: ColumnMatch, problems: ProblemList
-) -> Iterator[Sample]:
-    seen: dict[str, int] = {}
-    for line in lines:
-        row = RowReader(_renamed(line, match), path.name, problems)
-        sample = read_sample_row(row)
-        if sample is None:
-            continue
-        if sample.code in seen:
-            row.tell("code", f"{sample.code} stands in row {seen[sample.code]} already{LEFT_OUT}")
-            continue
-        seen[sample.code] = line.number
-        yield replace(sample, colours=_colours(row))
-
-
-def _colours(row: RowReader) -> tuple[SampleColour, ...]:
-    """Return the colour of a row; none when it has none, or a bad one, which is told."""
-    if not any(row.text(axis) for axis in ("l", "a", "b")):
-        return ()
-    read = read_colour_row(row)
-    return () if read is None or read.lab is None else (SampleColour(read.lab, 1.0),)
-
-
-def _renamed(line: TableRow, match: ColumnMatch) -> TableRow:
-    """Return a row under our column names, its bare lengths in millimetres."""
-    cells = {
-        target.lower(): line.cells.get(name.lower(), "") for target, name in match.columns.items()
-    }
-    if match.kind is not None and not cells.get("kind"):
-        cells["kind"] = str(match.kind)
-    for column in _LENGTHS:
-        unit = match.units.get(column, match.unit)
-        if unit != "mm" and cells.get(column):
-            cells[column] = _in_millimetres(cells[column], unit)
-    return TableRow(line.number, cells, line.decimal_comma)
-
-
-def _in_millimetres(text: str, unit: LengthUnit) -> str:
-    """Return a length in millimetres; text that is none stays for the reader to refuse."""
-    try:
-        return length_text(Length.parse(text, unit))
-    except FramingPaletteError:
-        return text
 
 
 def _found(words: Sequence[str], free: Mapping[str, str], *, is_close: bool) -> str:
@@ -229,8 +167,12 @@ def _found(words: Sequence[str], free: Mapping[str, str], *, is_close: bool) -> 
 def _bare(name: str) -> tuple[str, LengthUnit | None]:
     """Return a column's name in plain words without its unit, and the unit."""
     words = [word for word in plain_words(name.translate(_MARKS)).split() if word]
+    if any(_LIGHT_WORD.fullmatch(word) for word in words):  # as in "L* (D50/2)"
+        words = [word for word in words if not _CONDITION_WORD.fullmatch(word)]
     unit = _UNITS.get(words[-1]) if len(words) > 1 else None
     return " ".join(words[:-1] if unit else words), unit
 
 
 _MARKS = str.maketrans(dict.fromkeys("_-()[]./:", " "))
+_LIGHT_WORD = re.compile(r"d\d\d|f\d{1,2}")
+_CONDITION_WORD = re.compile(r"d\d\d|f\d{1,2}|(?:2|10)°?(?:deg)?|deg|degree|observer|cie")

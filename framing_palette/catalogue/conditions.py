@@ -4,7 +4,7 @@ Figures for an unknown light are refused, because a guess here would be believed
 """
 
 import re
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -19,7 +19,7 @@ from framing_palette.colour import (
     white_under,
     xyz_d50_to_lab_d50,
 )
-from framing_palette.errors import ExchangeFileError
+from framing_palette.errors import ExchangeFileError, UnknownLightError
 
 _CONDITION_KEYS = (
     "ILLUMINANT",
@@ -38,6 +38,40 @@ class Conditions:
 
     illuminant: str = ""
     observer_deg: int | None = None
+
+    @property
+    def are_known(self) -> bool:
+        """Whether both are told."""
+        return bool(self.illuminant) and self.observer_deg is not None
+
+    def filled_from(self, others: "Conditions") -> "Conditions":
+        """Return these with what is not told taken from others."""
+        return Conditions(
+            self.illuminant or others.illuminant, self.observer_deg or others.observer_deg
+        )
+
+
+def stated_origin(told: Conditions, used: Conditions) -> str:
+    """Return what was stated of figures in words; empty when they told it themselves.
+
+    Examples
+    --------
+    >>> stated_origin(Conditions(), Conditions("D65", 2))
+    'stated at import: figures for D65, 2 degree observer'
+    """
+    if told == used or not used.are_known:
+        return ""
+    return f"stated at import: figures for {used.illuminant}, {used.observer_deg} degree observer"
+
+
+def conditions_in_names(names: Iterable[str]) -> Conditions:
+    """Return the illuminant and observer that columns' names tell, as in ``L* (D65/10)``."""
+    text = " ; ".join(names)
+    light = re.search(r"(?<![a-z0-9])(D\d\d|F\d{1,2}|LED-B[1-5])(?!\d)", text, re.IGNORECASE)
+    angle = re.search(r"(?<!\d)(2|10)\s*(?:°|deg)|D\d\d\s*/\s*(2|10)(?!\d)", text, re.IGNORECASE)
+    return Conditions(
+        light[1].upper() if light else "", int(angle[1] or angle[2]) if angle else None
+    )
 
 
 def conditions_of(keywords: Mapping[str, str]) -> Conditions:
@@ -87,10 +121,10 @@ def known_light(conditions: Conditions, source: Path, *, what: str) -> str:
     """
     if not conditions.illuminant or conditions.observer_deg is None:
         missing = "illuminant" if not conditions.illuminant else "observer"
-        raise _wrong(
+        raise UnknownLightError(
             source,
-            f"holds {what} figures but does not tell their {missing}",
-            "export reflectances, or say under which light and observer they hold",
+            problem=f"holds {what} figures but does not tell their {missing}",
+            todo="export reflectances, or say under which light and observer they hold",
         )
     if conditions.observer_deg != 2:
         raise _wrong(

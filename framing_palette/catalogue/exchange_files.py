@@ -2,13 +2,15 @@
 
 import codecs
 from collections.abc import Sequence
+from dataclasses import replace
 from datetime import datetime
 from pathlib import Path
 
 from framing_palette.catalogue.cgats import CgatsTable, cgats_text, parse_cgats
-from framing_palette.catalogue.column_matching import guess_match, read_matched_file
+from framing_palette.catalogue.column_matching import guess_match
 from framing_palette.catalogue.conditions import Conditions
 from framing_palette.catalogue.cxf import cxf_document, parse_cxf
+from framing_palette.catalogue.matched_table_files import read_matched_file
 from framing_palette.catalogue.measurements import (
     PLACE_MARK,
     Measurement,
@@ -154,7 +156,7 @@ def samples_from_file(
     kind
         Of the samples that tell none.
     assumed
-        Light and observer where a CGATS file tells none.
+        Light and observer where a CGATS file or a spreadsheet tells none.
 
     Raises
     ------
@@ -163,7 +165,8 @@ def samples_from_file(
     """
     if path.suffix.lower() in {".csv", ".tsv"}:
         header, _ = open_table(path, ProblemList())
-        samples, problems = read_matched_file(path, guess_match(header, kind=kind))
+        match = replace(guess_match(header, kind=kind), stated=assumed or Conditions())
+        samples, problems = read_matched_file(path, match)
         return samples, tuple(str(problem) for problem in problems)
     sets = read_measurement_file(path, assumed=assumed)
     samples, remarks = samples_from(

@@ -18,7 +18,7 @@ from framing_palette.catalogue.palette_rows import (
     profile_cells,
     spectrum_cells,
 )
-from framing_palette.catalogue.sample_rows import SAMPLE_COLUMNS, sample_cells
+from framing_palette.catalogue.sample_rows import columns_for, sample_cells
 from framing_palette.catalogue.samples import Catalogue, Sample
 from framing_palette.catalogue.table_files import write_table
 from framing_palette.errors import OutputError
@@ -41,7 +41,9 @@ def write_catalogue_folder(
             folder, problem=f"cannot be made ({error.strerror})", todo="choose another folder"
         ) from error
     samples = catalogue.samples
-    write_table(folder / "samples.csv", SAMPLE_COLUMNS, map(sample_cells, samples))
+    columns = columns_for(samples)
+    rows = (sample_cells(sample, columns) for sample in samples)
+    write_table(folder / "samples.csv", columns, rows)
     write_table(folder / "colours.csv", COLOUR_COLUMNS, _all(colour_cells, samples))
     optional = []
     if any(colour.spectrum for sample in samples for colour in sample.colours):
@@ -60,6 +62,7 @@ def write_catalogue_folder(
         name=_slug(catalogue.name) or "sample-catalogue",
         title=title or catalogue.name or "Framing samples",
         description=description or "Framing samples; an empty cell is unknown.",
+        columns=columns,
         optional=optional,
     )
     path = folder / "datapackage.json"

@@ -19,6 +19,7 @@ from framing_palette.catalogue.conditions import (
     known_light,
     lab_from,
     lab_from_xyz,
+    stated_origin,
 )
 from framing_palette.catalogue.palette_rows import is_possible, why_not_a_reflectance
 from framing_palette.catalogue.samples import Kind, Lab, Sample, SampleColour
@@ -43,12 +44,16 @@ _NAME_FIELDS = ("SAMPLE_NAME", "SAMPLENAME", "NAME", "SAMPLE_LOC")
 
 @dataclass(frozen=True, slots=True)
 class Measurement:
-    """One measured colour, Lab D50 2 degree, with its reflectance if there is one."""
+    """One measured colour, Lab D50 2 degree, with its reflectance if there is one.
+
+    ``origin`` says what was stated of figures that told no light.
+    """
 
     identity: str
     name: str
     lab: Lab
     spectrum: tuple[float, ...] | None = None
+    origin: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,6 +99,9 @@ def measurements_of(
     if lab is None or not len(lab):
         raise _wrong(source, "holds no row", "choose a table with measurements")
     check_colours(lab, source)
+    told = conditions_of(table.keywords)
+    used = told.filled_from(assumed or Conditions())
+    origin = stated_origin(told, used) if spectra is None else ""
     names = _texts(columns, table, _NAME_FIELDS)
     identities = _texts(columns, table, _ID_FIELDS) or [str(i) for i in range(1, len(lab) + 1)]
     found = tuple(
@@ -102,6 +110,7 @@ def measurements_of(
             name=names[i] if names else identities[i],
             lab=(float(lab[i][0]), float(lab[i][1]), float(lab[i][2])),
             spectrum=None if spectra is None else tuple(spectra[i].tolist()),
+            origin=origin,
         )
         for i in range(len(lab))
     )
@@ -111,7 +120,13 @@ def measurements_of(
 def sample_from(measurement: Measurement, kind: Kind, *, code: str = "") -> Sample:
     """Return a measurement as a new sample of one colour."""
     colour = SampleColour(measurement.lab, 1.0, measurement.spectrum)
-    return Sample(code or measurement.identity, measurement.name, kind, (colour,))
+    return Sample(
+        code or measurement.identity,
+        measurement.name,
+        kind,
+        (colour,),
+        colour_origin=measurement.origin,
+    )
 
 
 def samples_from(
@@ -209,14 +224,7 @@ def _stored_lab(
     is_needed: bool,
 ) -> FloatArray | None:
     """Return the Lab or XYZ of the file as Lab D50, or None when reflectances will do instead."""
-    told = conditions_of(table.keywords)
-    conditions = (
-        told
-        if assumed is None
-        else Conditions(
-            told.illuminant or assumed.illuminant, told.observer_deg or assumed.observer_deg
-        )
-    )
+    conditions = conditions_of(table.keywords).filled_from(assumed or Conditions())
     what, places = next(
         (
             (what, [columns[name] for name in names])

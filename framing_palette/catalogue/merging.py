@@ -126,6 +126,7 @@ def merged_sample(current: Sample, incoming: Sample) -> Sample:
         told.pop("name", None)
     if incoming.colours:
         told["colours"] = _with_shares(incoming.colours, current.colours)
+        told["colour_origin"] = incoming.colour_origin
     return replace(current, **told)
 
 

@@ -60,6 +60,7 @@ _MEANING = {
     "conservation": "what the maker claims, in plain words",
     "collection": "the family it belongs to",
     "tags": "the shop's own words, separated by semicolons",
+    "colour_origin": "where its colours come from, and what was stated of them, in words",
     "share": "share of the surface",
     "L": "CIELAB lightness, D50, 2 degree observer",
     "a": "CIELAB a*, D50, 2 degree observer",
@@ -96,7 +97,12 @@ _UNITS = {
 
 
 def describe_package(
-    *, name: str, title: str, description: str, optional: Collection[str]
+    *,
+    name: str,
+    title: str,
+    description: str,
+    columns: tuple[str, ...] = SAMPLE_COLUMNS,
+    optional: Collection[str],
 ) -> dict[str, Any]:
     """Return the content of datapackage.json for the tables that a folder has.
 
@@ -106,10 +112,12 @@ def describe_package(
         Lower-case letters, digits and hyphens.
     title, description
         For people.
+    columns
+        Of samples.csv.
     optional
         Which of spectra, profiles, conservation and textures have a table in the folder.
     """
-    tables = [("samples", SAMPLE_COLUMNS, "code"), ("colours", COLOUR_COLUMNS, "")]
+    tables = [("samples", columns, "code"), ("colours", COLOUR_COLUMNS, "")]
     tables += [table for table in _OPTIONAL if table[0] in optional]
     return {
         "profile": "tabular-data-package",

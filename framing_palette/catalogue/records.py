@@ -27,7 +27,7 @@ LENGTH_FACTS = (
 )  # fmt: skip
 PLAIN_FACTS = (
     "material", "density_kg_m3", "texture_file", "texture_mm_per_px", "in_stock", "join",
-    "conservation", "collection",
+    "conservation", "collection", "colour_origin",
 )  # fmt: skip
 WORD_FACTS: Mapping[str, Any] = {"surface": Surface, "finish": Finish, "price_per": PriceBasis}
 

@@ -1,6 +1,6 @@
 """Sample rows: one row of samples.csv as a sample without colours, and the other way round."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable, Sequence
 from typing import Any
 
 from framing_palette.catalogue.cells import (
@@ -42,6 +42,9 @@ SAMPLE_COLUMNS = (
     "collection",
     "tags",
 )
+RARE_SAMPLE_COLUMNS = ("colour_origin",)
+"""Columns that a folder has only where a sample says something in them."""
+
 REQUIRED_SAMPLE_COLUMNS = ("code", "kind")
 LEFT_OUT = "; this row is left out"
 _PRICED_BY = {
@@ -78,6 +81,7 @@ def read_sample_row(row: RowReader) -> Sample | None:
         "conservation": row.common_text("conservation"),
         "collection": row.common_text("collection"),
         "tags": split_tags(row.text("tags")),
+        "colour_origin": row.common_text("colour_origin"),
     }
     _check_rabbet(row, facts)
     if not code or kind is None:
@@ -90,9 +94,19 @@ def usable_code(row: RowReader) -> str:
     return row.code() if row.word("kind", Kind) is not None else ""
 
 
-def sample_cells(sample: Sample) -> tuple[str, ...]:
-    """Return a sample as the cells of SAMPLE_COLUMNS; reading them gives the same sample."""
-    return tuple(_WRITERS[column](sample) for column in SAMPLE_COLUMNS)
+def columns_for(samples: Iterable[Sample]) -> tuple[str, ...]:
+    """Return the columns that a table of some samples needs."""
+    rare = set(RARE_SAMPLE_COLUMNS)
+    for sample in samples:
+        rare = {column for column in rare if not getattr(sample, column)}
+        if not rare:
+            break
+    return (*SAMPLE_COLUMNS, *(column for column in RARE_SAMPLE_COLUMNS if column not in rare))
+
+
+def sample_cells(sample: Sample, columns: Sequence[str] = SAMPLE_COLUMNS) -> tuple[str, ...]:
+    """Return a sample as cells; reading those of `columns_for` it gives the same sample."""
+    return tuple(_WRITERS[column](sample) for column in columns)
 
 
 def _texture_name(row: RowReader) -> str:
@@ -134,7 +148,7 @@ def _length_writer(name: str) -> Callable[[Sample], str]:
 
 
 _WRITERS: dict[str, Callable[[Sample], str]] = {
-    **{column: _text_writer(column) for column in SAMPLE_COLUMNS},
+    **{column: _text_writer(column) for column in (*SAMPLE_COLUMNS, *RARE_SAMPLE_COLUMNS)},
     **{column: _length_writer(name) for column, name in _LENGTHS.items()},
     "density_kg_m3": lambda sample: number_text(sample.density_kg_m3),
     "texture": lambda sample: guarded(sample.texture_file),

@@ -137,6 +137,9 @@ class Sample:
         The maker's facts in words, the family, the shop's own tags.
     conservation_facts
         The same facts one by one, each with its scope and date.
+    colour_origin
+        Where the colours come from, in words, when that is not plain: what was stated of figures
+        that told no light, or how far a photograph's may be off.
     """
 
     code: str
@@ -167,6 +170,7 @@ class Sample:
     collection: str = ""
     tags: tuple[str, ...] = ()
     conservation_facts: tuple[ConservationFact, ...] = ()
+    colour_origin: str = ""
 
     @property
     def mean_lab(self) -> Lab:

@@ -11,7 +11,7 @@ from decimal import Decimal, InvalidOperation
 from pathlib import Path
 
 from framing_palette.catalogue.cells import why_not_a_code
-from framing_palette.catalogue.exchange_files import samples_from_file
+from framing_palette.catalogue.incoming_files import HowToRead, Incoming, read_incoming
 from framing_palette.catalogue.merging import ImportPlan, imported_text, merged_sample
 from framing_palette.catalogue.samples import Catalogue, Kind, Sample
 from framing_palette.catalogue.shop_edits import Marks, ShopEdits
@@ -66,12 +66,12 @@ class FilePreview:
     ----------
     plan
         What it would do.
-    remarks
-        Sentences about the file that are worth telling.
+    incoming
+        The file as it was read.
     """
 
     plan: ImportPlan
-    remarks: tuple[str, ...] = ()
+    incoming: Incoming
 
 
 def default_libraries() -> Path:
@@ -221,7 +221,7 @@ def say(place: Path, catalogue: Catalogue, code: str, before: Said, now: Said) -
         return _rack_of(library, catalogue)
 
 
-def look_at_file(place: Path, catalogue: Catalogue, path: Path, kind: Kind) -> FilePreview:
+def look_at_file(place: Path, catalogue: Catalogue, path: Path, how: HowToRead) -> FilePreview:
     """Return what bringing in a spreadsheet or an instrument's export would change.
 
     What the file leaves unknown stays as it is. The samples stay as they are.
@@ -232,8 +232,8 @@ def look_at_file(place: Path, catalogue: Catalogue, path: Path, kind: Kind) -> F
         The library and the folder's catalogue.
     path
         The file.
-    kind
-        Of new samples that tell none.
+    how
+        What the person says of it.
 
     Raises
     ------
@@ -242,8 +242,8 @@ def look_at_file(place: Path, catalogue: Catalogue, path: Path, kind: Kind) -> F
     LibraryError
         When the library cannot be used.
     """
-    incoming, remarks = samples_from_file(path, kind)
-    return FilePreview(plan_samples(place, catalogue, incoming, path.name), remarks)
+    incoming = read_incoming(path, how)
+    return FilePreview(plan_samples(place, catalogue, incoming.samples, path.name), incoming)
 
 
 def plan_samples(

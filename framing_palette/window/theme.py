@@ -146,6 +146,11 @@ QComboBox QAbstractItemView {
 QComboBox QAbstractItemView::item { min-height: 36px; padding: 0 8px; }
 
 QAbstractItemView { background: transparent; border: none; outline: none; }
+QHeaderView { background: transparent; border: none; }
+QHeaderView::section {
+  background: %(panel)s; color: %(quiet_ink)s; border: none;
+  border-bottom: 1px solid %(line)s; padding: 4px 8px 4px 2px; font-size: %(small)spx;
+}
 QScrollArea, QScrollArea > QWidget > QWidget { background: transparent; border: none; }
 QScrollBar:vertical { background: transparent; width: 12px; margin: 0; }
 QScrollBar::handle:vertical {

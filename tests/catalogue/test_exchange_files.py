@@ -284,7 +284,7 @@ def test_an_exported_catalogue_merges_back_without_a_new_sample_or_another_colou
 def test_a_spreadsheet_is_read_by_the_names_of_its_columns(tmp_path: Path) -> None:
     path = tmp_path / "x.csv"
     path.write_text("SKU,Colour,Thickness mm,L*,a*,b*\nA1,stone,1.4,60,2,5\nA2,,x,1,1,1\n")
-    (sample, other), notices = samples_from_file(path, Kind.MAT)
+    (sample, other), notices = samples_from_file(path, Kind.MAT, assumed=Conditions("D50", 2))
     assert (other.code, other.thickness, other.colours[0].lab) == ("A2", None, (1, 1, 1))
     assert (sample.code, sample.name, sample.kind) == ("A1", "stone", Kind.MAT)
     assert "not a length" in notices[0]

@@ -6,6 +6,7 @@ import pytest
 from PIL import Image
 
 from framing_palette.catalogue import Catalogue, Kind, Sample, SampleColour
+from framing_palette.catalogue.incoming_files import HowToRead
 from framing_palette.catalogue.shop_edits import Marks, ShopEdits
 from framing_palette.catalogue.shop_rack_files import (
     Said,
@@ -95,7 +96,7 @@ def test_a_spreadsheet_is_looked_at_first_then_brought_in_and_taken_out(
 ) -> None:
     table = tmp_path / "prices.csv"
     table.write_text("sku,name,l,a,b\nchalk,Chalk,91,5,5\nfern,Fern,45,-20,20\n", encoding="utf-8")
-    preview = look_at_file(place, RACK, table, Kind.MAT)
+    preview = look_at_file(place, RACK, table, HowToRead())
     assert (len(preview.plan.new), len(preview.plan.changed)) == (1, 1)
     assert open_shop_rack(place, RACK).catalogue == RACK
     number, rack = bring_in(place, RACK, preview.plan)
@@ -124,7 +125,7 @@ def test_a_file_that_is_none_is_named(place: Path, tmp_path: Path) -> None:
     empty = tmp_path / "empty.txt"
     empty.write_text("", encoding="utf-8")
     with pytest.raises(ExchangeFileError, match=r"empty\.txt"):
-        look_at_file(place, RACK, empty, Kind.MAT)
+        look_at_file(place, RACK, empty, HowToRead())
 
 
 def test_a_place_that_cannot_be_made_is_named(tmp_path: Path) -> None:

@@ -6,6 +6,7 @@ from pathlib import Path
 import numpy as np
 import pytest
 from PIL import Image
+from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
 from framing_palette.catalogue import Catalogue
@@ -269,3 +270,89 @@ def test_name_and_price_are_edited_and_a_bad_price_is_said_beside_its_field(
     undo(at_rack, qtbot)
     assert at_rack.session.catalogue == before
     assert marks.name.text() == "Brick red"
+
+
+SUPPLIED = (
+    "Artikel,Bezeichnung,Breite,Preis,L*,a*,b*,Bemerkung\n"
+    'K1,Eiche,"3,8","12,50","60,5","8","22",schmal\n'
+    'K2,Esche,breit,"9,00","70","4","18",\n'
+)
+
+
+def test_columns_are_matched_by_hand_and_the_light_is_stated_before_anything_is_brought_in(
+    rack: RackDoor, at_rack: Shell, qtbot: QtBot, tmp_path: Path
+) -> None:
+    table = tmp_path / "lieferant.csv"
+    table.write_text(SUPPLIED, encoding="utf-8")
+    before, bring, match = at_rack.session.catalogue, rack.shelf.bring, rack.stage.match
+    bring.look_at(table)
+    rest(at_rack, qtbot)
+    assert "which column holds the code" in bring.lines.text()
+    assert not bring.take.isEnabled()
+    bring.match.click()
+    assert rack.stage.pages.currentWidget() is match
+
+    def pick(target: str, column: str) -> None:
+        picker = match.pickers[target]
+        picker.setCurrentIndex(picker.findData(column))
+        picker.activated.emit(picker.currentIndex())
+        rest(at_rack, qtbot)
+
+    for target, column in (("code", "artikel"), ("name", "bezeichnung"), ("face_mm", "breite")):
+        pick(target, column)
+    pick("price", "preis")
+    match.decimals.chips["comma"].click()
+    rest(at_rack, qtbot)
+    match.units.chips["cm"].click()
+    rest(at_rack, qtbot)
+    assert bring.sum.text() == "2 new, 0 changed, 0 as they are."
+    shown = {match.rows.headerData(at, Qt.Orientation.Horizontal): at for at in range(7)}
+    cells = [match.rows.data(match.rows.index(0, shown[name])) for name in ("Width", "Price")]
+    assert cells == ["38", "12.50"]
+    assert match.rows.data(match.rows.index(1, shown["Width"])) == "✕"
+    assert "is not a length" in match.faults.text()
+    assert "bemerkung" in match.unused.text()
+    # Nobody has said for which light the colours hold: they wait.
+    assert not bring.light.isHidden()
+    assert match.rows.data(match.rows.index(0, shown["Colour L*"])) == ""
+    bring.light.lights.chips["D65"].click()
+    rest(at_rack, qtbot)
+    bring.light.observers.chips[2].click()
+    rest(at_rack, qtbot)
+    assert float(match.rows.data(match.rows.index(0, shown["Colour L*"]))) == pytest.approx(60.5, 1)
+    assert at_rack.session.catalogue is before
+    bring.take.click()
+    rest(at_rack, qtbot)
+    oak = at_rack.session.catalogue["K1"]
+    assert (oak.name, oak.face, str(oak.price)) == ("Eiche", Length.mm_of(38), "12.50")
+    assert oak.colour_origin == "stated at import: figures for D65, 2 degree observer"
+    assert rack.stage.pages.currentIndex() == 0
+    undo(at_rack, qtbot)
+    assert at_rack.session.catalogue == before
+
+
+def test_an_export_without_a_light_waits_until_it_is_stated(
+    rack: RackDoor, at_rack: Shell, qtbot: QtBot, tmp_path: Path
+) -> None:
+    export = tmp_path / "meter.txt"
+    export.write_text(
+        "CGATS.17\nBEGIN_DATA_FORMAT\nSAMPLE_ID LAB_L LAB_A LAB_B\nEND_DATA_FORMAT\n"
+        "BEGIN_DATA\nkelp 40 -10 12\nEND_DATA\n"
+    )
+    bring = rack.shelf.bring
+    bring.look_at(export)
+    rest(at_rack, qtbot)
+    assert "does not tell their illuminant" in bring.lines.text()
+    assert bring.match.isHidden()
+    bring.light.lights.chips["D50"].click()
+    rest(at_rack, qtbot)
+    assert "does not tell their observer" in bring.lines.text()
+    bring.light.observers.chips[10].click()
+    rest(at_rack, qtbot)
+    assert "10 degree observer" in bring.sum.text()
+    bring.light.observers.chips[2].click()
+    rest(at_rack, qtbot)
+    assert bring.sum.text() == "1 new, 0 changed, 0 as they are."
+    bring.take.click()
+    rest(at_rack, qtbot)
+    assert at_rack.session.catalogue["kelp"].colours[0].lab == (40, -10, 12)

@@ -13,12 +13,13 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtGui import QUndoCommand
 
-from framing_palette.catalogue import Catalogue, Kind, Sample
+from framing_palette.catalogue import Catalogue, Sample
 from framing_palette.errors import FramingPaletteError
 from framing_palette.window.errands import Errands
 from framing_palette.window.session import Session
 
 if TYPE_CHECKING:
+    from framing_palette.catalogue.incoming_files import HowToRead
     from framing_palette.catalogue.merging import ImportPlan
     from framing_palette.catalogue.shop_rack_files import FilePreview, Said, ShopRack
 
@@ -115,7 +116,7 @@ class RackBook(QObject):
     def look_at_file(
         self,
         path: Path,
-        kind: Kind,
+        how: "HowToRead",
         *,
         done: Callable[["FilePreview"], None],
         failed: Callable[[Exception], None],
@@ -126,7 +127,7 @@ class RackBook(QObject):
         place, base = self.place, self._base
         self._errands.runner.start(
             LOOKING,
-            lambda _progress: look_at_file(place, base, path, kind),
+            lambda _progress: look_at_file(place, base, path, how),
             done=done,
             failed=failed,
         )

@@ -22,6 +22,10 @@ class RackDoor(QObject):
         self.shelf = RackShelf(self.state, counter.errands, counter.swatches)
         self.shelf.turned.connect(lambda page: self.stage.map.show_quiet(is_on=page == GAPS))
         self.shelf.near.compared.connect(self.left)
+        bring, match = self.shelf.bring, self.stage.match
+        bring.looked_into.connect(self.stage.take_incoming)
+        bring.matching_asked.connect(self.stage.show_matching)
+        match.matched.connect(bring.take_match)
 
     def search(self, text: str) -> None:
         """Show only the samples that have every word."""

@@ -1,11 +1,13 @@
 """Bringing samples in: a spreadsheet or an instrument's export, looked at before it is taken."""
 
+from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QVBoxLayout, QWidget
 
-from framing_palette.catalogue import Kind
+from framing_palette.catalogue import Conditions, Kind
 from framing_palette.errors import FramingPaletteError
 from framing_palette.window.controls import push_button, words
 from framing_palette.window.forms import Choice, scrolled
@@ -14,9 +16,11 @@ from framing_palette.window.rack.file_drops import FileDrops
 from framing_palette.window.tokens import GAP, MARGIN, SECTION, WIDE_MARGIN
 
 if TYPE_CHECKING:
+    from framing_palette.catalogue.incoming_files import Incoming
     from framing_palette.catalogue.shop_rack_files import FilePreview
 
 _MOST_TOLD = 40
+_NOT_KNOWN = ""
 KIND_WORDS = (
     (Kind.MAT, "Mats"),
     (Kind.WRAPPED_FILLET, "Wrapped fillets"),
@@ -29,25 +33,36 @@ KIND_WORDS = (
 class ImportSheet(FileDrops):
     """First the file, then what it would change, then the change itself, which can be undone."""
 
+    looked_into = Signal(object)
+    """The spreadsheet whose columns are to be matched; None when there is none any more."""
+
+    matching_asked = Signal()
+
     def __init__(self, book: RackBook) -> None:
         super().__init__()
+        from framing_palette.catalogue.incoming_files import HowToRead
+
         self._book = book
         self._path: Path | None = None
         self.preview: FilePreview | None = None
-        self.kind = Kind.MAT
+        self.how: HowToRead = HowToRead()
         self.setAcceptDrops(True)
         self.kinds = Choice(
             self.tr("What the rows are"), [(kind, self.tr(text)) for kind, text in KIND_WORDS]
         )
-        self.kinds.show_value(self.kind)
+        self.kinds.show_value(self.how.kind)
         self.open_button = push_button(self.tr("Choose a file"), rank="first")
         self.title = words(strong=True, wrap=True)
         self.sum = words(wrap=True)
         self.lines = words(size="small", quiet=True, wrap=True)
+        self.match = push_button(self.tr("Match the columns"))
+        self.light = LightStatement()
         self.take = push_button(self.tr("Bring in"), rank="first")
         self.leave = push_button(self.tr("Let it be"))
         self._lay_out()
-        self.kinds.picked.connect(self._pick_kind)
+        self.kinds.picked.connect(lambda kind: self._read_anew(kind=Kind(str(kind))))
+        self.light.stated.connect(lambda stated: self._read_anew(stated=stated))
+        self.match.clicked.connect(self.matching_asked)
         self.open_button.clicked.connect(self.ask)
         self.take.clicked.connect(self.bring_in)
         self.leave.clicked.connect(self.clear)
@@ -67,8 +82,12 @@ class ImportSheet(FileDrops):
     def look_at(self, path: Path) -> None:
         """Find out what a file would change."""
         self._path = path
-        self._say(path.name, self.tr("Reading the file"))
-        self._book.look_at_file(path, self.kind, done=self._take_preview, failed=self._fail)
+        self.how = replace(self.how, match=None, stated=Conditions())
+        self._look()
+
+    def take_match(self, match: object) -> None:
+        """Read the file with its columns matched in another way."""
+        self._read_anew(match=match)
 
     def bring_in(self) -> None:
         """Take what was looked at."""
@@ -76,14 +95,30 @@ class ImportSheet(FileDrops):
             plan = self.preview.plan
             told = self.tr("Brought in. Undo takes it out again.")
             self._book.bring_in(self.tr("Bring in ") + plan.source, plan)
-            self.preview = None
-            self._path = None
+            self._forget()
             self._say(plan.source, told)
 
     def clear(self) -> None:
         """Begin anew."""
-        self.preview = self._path = None
+        self._forget()
         self._say("", "")
+
+    def _forget(self) -> None:
+        self.preview = self._path = None
+        self.how = replace(self.how, match=None, stated=Conditions())
+        self.looked_into.emit(None)
+
+    def _read_anew(self, **values: object) -> None:
+        self.how = replace(self.how, **values)  # type: ignore[arg-type]  # its own fields
+        self.kinds.show_value(self.how.kind)
+        self._look()
+
+    def _look(self) -> None:
+        if self._path is not None:
+            self._say(self._path.name, self.tr("Reading the file"))
+            self._book.look_at_file(
+                self._path, self.how, done=self._take_preview, failed=self._fail
+            )
 
     def take_dropped(self, path: Path) -> None:
         """Look at a file that was dropped."""
@@ -114,6 +149,11 @@ class ImportSheet(FileDrops):
         column.addSpacing(GAP)
         column.addWidget(self.title)
         column.addWidget(self.sum)
+        column.addWidget(self.light)
+        row = QHBoxLayout()
+        row.addWidget(self.match)
+        row.addStretch(1)
+        column.addLayout(row)
         row = QHBoxLayout()
         row.setSpacing(GAP)
         row.addWidget(self.take)
@@ -126,12 +166,6 @@ class ImportSheet(FileDrops):
         whole.setContentsMargins(0, 0, 0, 0)
         whole.addWidget(scrolled(inside))
 
-    def _pick_kind(self, kind: object) -> None:
-        self.kind = Kind(str(kind))
-        self.kinds.show_value(self.kind)
-        if self._path is not None:
-            self.look_at(self._path)
-
     def _take_preview(self, preview: "FilePreview") -> None:
         self.preview = preview
         plan = preview.plan
@@ -140,8 +174,11 @@ class ImportSheet(FileDrops):
         if more > 0:
             told.append(self.tr("and {count} more changes").format(count=more))
         told += [f"{plan.samples[place].code}: new" for place in plan.new[:_MOST_TOLD]]
-        self._say(plan.source, self._sum_of(preview), "\n".join([*preview.remarks, *told]))
+        lines = "\n".join([*preview.incoming.remarks, *told])
+        self._say(plan.source, self._sum_of(preview), lines)
         self.take.setEnabled(bool(plan.new or plan.changed))
+        self.light.show_stated(self.how.stated)
+        self.looked_into.emit(preview.incoming if preview.incoming.match is not None else None)
 
     def _sum_of(self, preview: "FilePreview") -> str:
         plan = preview.plan
@@ -162,3 +199,67 @@ class ImportSheet(FileDrops):
             label.setVisible(bool(text))
         for button in (self.take, self.leave):
             button.setVisible(self.preview is not None)
+        incoming: Incoming | None = self.preview.incoming if self.preview else None
+        self.match.setVisible(incoming is not None and incoming.match is not None)
+        is_stated = self.how.stated != Conditions()
+        self.light.setVisible(incoming is not None and (incoming.lacks_light or is_stated))
+
+
+class LightStatement(QWidget):
+    """What the person knows of the light and observer that a file does not tell."""
+
+    stated = Signal(object)
+
+    def __init__(self) -> None:
+        super().__init__()
+        from framing_palette.colour import ILLUMINANTS
+
+        self._now = Conditions()
+        self.lights = Choice(
+            self.tr("Light"),
+            ((_NOT_KNOWN, self.tr("Not known")), *((name, name) for name in ILLUMINANTS)),
+        )
+        self.observers = Choice(
+            self.tr("Observer"),
+            (
+                (0, self.tr("Not known")),
+                (2, self.tr("2 degrees")),
+                (10, self.tr("10 degrees")),
+            ),
+        )
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, GAP, 0, GAP)
+        column.setSpacing(4)
+        column.addWidget(
+            words(self.tr("For which light do its colours hold?"), strong=True, wrap=True)
+        )
+        column.addWidget(
+            words(
+                self.tr(
+                    "The file does not say. A wrong guess would be believed everywhere, so the "
+                    "colours are taken only when you know; what you state is kept with them."
+                ),
+                size="small",
+                quiet=True,
+                wrap=True,
+            )
+        )
+        column.addWidget(words(self.tr("Light"), size="small"))
+        column.addWidget(self.lights)
+        column.addWidget(words(self.tr("Observer"), size="small"))
+        column.addWidget(self.observers)
+        self.lights.picked.connect(lambda name: self._state(illuminant=str(name)))
+        self.observers.picked.connect(
+            lambda angle: self._state(observer_deg=int(str(angle)) or None)
+        )
+        self.show_stated(self._now)
+
+    def show_stated(self, stated: Conditions) -> None:
+        """Show what is stated now."""
+        self._now = stated
+        self.lights.show_value(stated.illuminant)
+        self.observers.show_value(stated.observer_deg or 0)
+
+    def _state(self, **values: object) -> None:
+        self.show_stated(replace(self._now, **values))  # type: ignore[arg-type]  # its own fields
+        self.stated.emit(self._now)

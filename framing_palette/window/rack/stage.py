@@ -14,6 +14,7 @@ from framing_palette.window.rack.import_sheet import KIND_WORDS
 from framing_palette.window.rack.lightness_bar import LightnessBar
 from framing_palette.window.rack.list_view import RackList
 from framing_palette.window.rack.map_view import RackMap
+from framing_palette.window.rack.match_sheet import MatchSheet
 from framing_palette.window.rack.state import RackState
 from framing_palette.window.runner import Runner
 from framing_palette.window.swatches import SwatchBook
@@ -50,6 +51,7 @@ class RackStage(QWidget):
         self._head, self._folded = QHBoxLayout(), QVBoxLayout()
         self.views = Choice(self.tr("Show as"), ((MAP, self.tr("Map")), (LIST, self.tr("List"))))
         self.pages = Pages()
+        self.match = MatchSheet()
         self.bar = MapBar(self.map)
         self._foot = words(size="small", quiet=True, wrap=True)
         self._lay_out()
@@ -64,6 +66,21 @@ class RackStage(QWidget):
         """Show the map or the list."""
         self.views.show_value(view)
         self.pages.setCurrentIndex(0 if view == MAP else 1)
+        self.lightness.show()
+
+    def show_matching(self) -> None:
+        """Show which column of a spreadsheet is which."""
+        self.pages.setCurrentWidget(self.match)
+        self.lightness.hide()
+
+    def take_incoming(self, incoming: object) -> None:
+        """Show how a spreadsheet is read now; without one go back to the map."""
+        from framing_palette.catalogue.incoming_files import Incoming
+
+        if isinstance(incoming, Incoming):
+            self.match.show_incoming(incoming)
+        elif self.pages.currentWidget() is self.match:
+            self.show_view(MAP)
 
     def _lay_out(self) -> None:
         inside = QVBoxLayout(self.filters)
@@ -89,6 +106,8 @@ class RackStage(QWidget):
         over.addWidget(self.bar, 0, 0, corner)
         self.pages.addWidget(plate)
         self.pages.addWidget(self.list)
+        self.pages.addWidget(self.match)
+        self.match.left.connect(lambda: self.show_view(MAP))
         room = QWidget()
         self._folded.setContentsMargins(WIDE_MARGIN, 4, WIDE_MARGIN, 4)
         around = QVBoxLayout(room)
