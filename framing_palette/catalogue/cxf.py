@@ -10,6 +10,7 @@ from collections.abc import Sequence
 from datetime import datetime
 from pathlib import Path
 from typing import Any
+from xml.parsers import expat
 
 import numpy as np
 
@@ -25,6 +26,8 @@ from framing_palette.catalogue.wavelengths import reflectances_at_ten
 from framing_palette.colour import WAVELENGTHS_NM, spectrum_to_lab_d50
 from framing_palette.errors import ExchangeFileError
 
+MOST_LEVELS = 100
+_XML_FAULTS = (ValueError, TypeError, SyntaxError, LookupError, ArithmeticError, RecursionError)
 _SPECIFICATION = "D50_2"
 _NAMESPACE = b"colorexchangeformat.com/CxF3-core"
 
@@ -105,19 +108,58 @@ def _parsed(document: bytes, source: Path) -> Any:
     from xsdata.exceptions import ConverterError, ParserError
     from xsdata.formats.dataclass.parsers import XmlParser
     from xsdata.formats.dataclass.parsers.config import ParserConfig
+    from xsdata.formats.dataclass.parsers.handlers import XmlEventHandler
 
     if _NAMESPACE not in document:
         raise _wrong(source, "is not a readable CxF3 document", "export it again as CxF3")
-    # A document type can define entities that swell without end when they are expanded.
-    if b"<!DOCTYPE" in document or b"<!ENTITY" in document:
-        raise _wrong(source, "defines its own entities", "export it as plain CxF3")
+    _check_plain(document, source)
     # The library's own reading leaves a figure that is none as text and refuses a maker's own
     # additions; a bad figure must be refused, and what nobody here needs may stand there.
     wishes = ParserConfig(fail_on_converter_warnings=True, fail_on_unknown_properties=False)
-    parser = XmlParser(config=wishes)
+    parser = XmlParser(config=wishes, handler=XmlEventHandler)
     try:
         return parser.from_bytes(document, cxf.CxF)
-    except (ParserError, ConverterError, ValueError, TypeError, SyntaxError) as error:
+    except (ParserError, ConverterError, *_XML_FAULTS) as error:
+        raise _wrong(
+            source, "is not a readable CxF3 document", "export it again as CxF3"
+        ) from error
+
+
+def _check_plain(document: bytes, source: Path) -> None:
+    """Walk through the document without keeping it, whatever its encoding.
+
+    A document type can define entities that swell without end when they are expanded; elements
+    within elements without end take the parser's own stack.
+
+    Raises
+    ------
+    ExchangeFileError
+        When it defines its type, is nested too deeply or is no XML.
+    """
+    depth = 0
+
+    def refuse_type(*_: object) -> None:
+        raise _wrong(source, "defines its own entities", "export it as plain CxF3")
+
+    def enter(*_: object) -> None:
+        nonlocal depth
+        depth += 1
+        if depth > MOST_LEVELS:
+            problem = f"nests its elements more than {MOST_LEVELS} deep"
+            raise _wrong(source, problem, "export it as plain CxF3")
+
+    def leave(*_: object) -> None:
+        nonlocal depth
+        depth -= 1
+
+    walker = expat.ParserCreate()
+    walker.StartDoctypeDeclHandler = refuse_type
+    walker.StartElementHandler, walker.EndElementHandler = enter, leave
+    try:
+        walker.Parse(document, True)  # noqa: FBT003 - the parser takes it by place
+    except ExchangeFileError:
+        raise
+    except (expat.ExpatError, *_XML_FAULTS) as error:
         raise _wrong(
             source, "is not a readable CxF3 document", "export it again as CxF3"
         ) from error

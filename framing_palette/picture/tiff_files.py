@@ -59,8 +59,13 @@ def _decode(file: Any, path: Path) -> Photograph:
     width, height = int(page.imagewidth), int(page.imagelength)
     ink = _ink(page, path)
     refuse_too_many_pixels(path, width, height, bytes_each=-(-page.nbytes // (width * height)))
-    if page.compression.name not in _COMPRESSIONS:
-        raise _unread(path, f"the compression {page.compression.name}")
+    packing = page.compression.name
+    if packing not in _COMPRESSIONS:
+        raise PictureFileError(
+            path,
+            problem=f"is a TIFF picture with {packing} compression, which is not read",
+            todo="save it again without compression, or with LZW or ZIP",
+        )
     samples = _channels_last(page.asarray(), page.axes)
     if samples.ndim != 3:
         raise _unread(path, f"{samples.ndim} dimensions")
