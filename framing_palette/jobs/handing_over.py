@@ -101,7 +101,7 @@ def proposal_contents(
         validity=f"Valid until {_date(job.changed + timedelta(days=valid_days))}",
         light=LIGHT_WORDS.get(under, "") if under != REFERENCE else "",
     )
-    return _pictured(contents, shown, picture, catalogue, page, under)
+    return _pictured(contents, shown, picture, catalogue, page=page, under=under)
 
 
 def _worded(job: Job, design: Design, catalogue: Catalogue, notation: Notation) -> ProposalContents:
@@ -161,6 +161,7 @@ def _pictured(
     shown: Sequence[Option],
     picture: Picture,
     catalogue: Catalogue,
+    *,
     page: PageName,
     under: str,
 ) -> ProposalContents:

@@ -3,6 +3,7 @@
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
+from framing_palette.jobs.measured import is_measured
 from framing_palette.window.bench import Bench
 from framing_palette.window.controls import Chip, rule, words
 from framing_palette.window.forms import scrolled
@@ -57,10 +58,13 @@ class SizesShelf(QWidget):
         job, design = self._session.desk.job, self._bench.design
         if job is None or design is None:
             return self.tr("Build a design first; its sizes and sums stand here.")
-        said = self.tr("Of %1. ").replace("%1", design.name or self.tr("the design"))
-        if len(job.measurements) < 2:
-            return said + self.tr("By the size that was told, not measured yet.")
-        return said + self.tr('"How" shows the sum behind a figure.')
+        name = design.name or self.tr("the design")
+        preferences = self._session.preferences
+        if is_measured(job, tolerance=preferences.tolerance, unit=preferences.unit):
+            said = self.tr('Of {design}. "How" shows the sum behind a figure.')
+        else:
+            said = self.tr("Of {design}. By the size that was told, not measured yet.")
+        return said.format(design=name)
 
     def _add(self, part: ToldPart) -> None:
         self._rows.addWidget(rule())

@@ -133,6 +133,31 @@ def test_a_document_without_a_needed_field_is_refused_by_its_name(field: str) ->
         job_from_text(json.dumps(document), "job.json")
 
 
+def test_a_document_of_form_1_is_lifted_its_measurements_of_the_only_piece() -> None:
+    document = json.loads(job_text(whole_job())) | {"form": "framing-palette/job@1"}
+    for reading in document["measurements"]:
+        del reading["piece"]
+    del document["desk"]
+    assert job_from_text(json.dumps(document), "job.json") == whole_job()
+
+
+def test_the_pieces_of_measurements_survive_the_document() -> None:
+    first, second = whole_job().measurements
+    others = (replace(first, piece=1), replace(second, piece=1))
+    job = replace(whole_job(), measurements=(first, second, *others))
+    assert job_from_text(job_text(job), "job.json") == job
+    document = json.loads(job_text(job))
+    document["measurements"][0]["piece"] = -1
+    with pytest.raises(JobFileError, match="piece"):
+        job_from_text(json.dumps(document), "job.json")
+
+
+def test_a_newer_document_with_fields_that_are_not_known_still_says_what_to_do() -> None:
+    document = json.loads(job_text(whole_job())) | {"form": "framing-palette/job@99", "more": 1}
+    with pytest.raises(JobFileError, match="newer version"):
+        job_from_text(json.dumps(document), "job.json")
+
+
 def test_a_document_of_a_newer_form_is_refused_and_says_what_to_do() -> None:
     document = json.loads(job_text(whole_job())) | {"form": "framing-palette/job@99"}
     with pytest.raises(JobFileError, match="newer version"):

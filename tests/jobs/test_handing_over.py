@@ -171,6 +171,104 @@ def test_unequal_windows_cannot_be_cut_by_one_measurement():
         ticket_contents(job_of(mixed), RACK)
 
 
+def two_windows():
+    """Two pieces of art of different sizes side by side in one mat."""
+    design = several()
+    windows = (Window(inch(5), inch(7)), Window(inch(8), inch("10 1/2")))
+    return replace(design, arrangement=replace(design.arrangement, windows=windows, columns=2))
+
+
+def of_both(first=("5", "7"), second=("8", "10 1/2"), apart="0") -> tuple[Measurement, ...]:
+    """Two readings of each piece, the second of each ``apart`` wider."""
+    return tuple(
+        Measurement(
+            inch(width) + (inch(apart) if by == "BX" else inch(0)),
+            inch(height),
+            by,
+            NOON + timedelta(minutes=10 * piece),
+            piece=piece,
+        )
+        for piece, (width, height) in enumerate((first, second))
+        for by in ("AE", "BX")
+    )
+
+
+def test_two_different_windows_are_cut_each_by_its_own_pair_and_the_ticket_prints_both():
+    measured = of_both(second=("7 15/16", "10 1/2"))
+    contents = ticket_contents(job_of(two_windows(), measurements=measured), RACK)
+    sizes = [(window.width, window.height) for window in contents.design.windows]
+    assert sizes == [(inch(5), inch(7)), (inch("7 15/16"), inch("10 1/2"))]
+    openings = [o.size.lengths for o in contents.cuttable.sizes.layers[0].openings]
+    assert openings == [(inch("4 3/4"), inch("6 3/4")), (inch("7 11/16"), inch("10 1/4"))]
+    words = words_of(ticket_pdf(contents))
+    for told in ("Art 1 of 2", "Art 2 of 2", "5 × 7 in", "7 15/16 × 10 1/2 in"):
+        assert told in words
+    assert not contents.is_measured_for_all
+
+
+def test_a_pair_that_disagrees_stops_the_ticket_and_names_the_piece_and_the_side():
+    job = job_of(two_windows(), measurements=of_both(apart="1/16"))
+    with pytest.raises(MeasurementsDisagreeError, match="The width of art 1 was measured as 5 in"):
+        ticket_contents(job, RACK)
+    second = (*of_both()[:2], *of_both(apart="1/16")[2:])
+    with pytest.raises(MeasurementsDisagreeError, match="The width of art 2 was measured"):
+        ticket_contents(replace(job, measurements=second), RACK)
+
+
+def test_a_piece_measured_once_has_no_ticket():
+    job = job_of(two_windows(), measurements=of_both()[:3])
+    with pytest.raises(MeasurementsMissingError, match="3 measurements where 4 are needed"):
+        ticket_contents(job, RACK)
+
+
+def test_equal_windows_that_are_each_measured_need_no_warning():
+    design = several()
+    windows = design.arrangement.windows[:2]
+    alike = replace(design, arrangement=replace(design.arrangement, windows=windows, columns=2))
+    measured = of_both(second=("5", "6 15/16"))
+    contents = ticket_contents(job_of(alike, measurements=measured), RACK)
+    assert not contents.is_measured_for_all
+    assert [window.height for window in contents.design.windows] == [inch(7), inch("6 15/16")]
+
+
+def test_the_tolerance_of_the_shop_decides_and_not_the_usual_one():
+    job = job_of()
+    first, second = job.measurements
+    apart = replace(job, measurements=(first, replace(second, width=first.width - inch("1/16"))))
+    with pytest.raises(MeasurementsDisagreeError, match="1/32 in is allowed"):
+        ticket_contents(apart, RACK)
+    contents = ticket_contents(apart, RACK, tolerance=inch("1/16"))
+    assert contents.design.art.width == first.width - inch("1/16")
+    with pytest.raises(MeasurementsDisagreeError, match="1/64 in is allowed"):
+        ticket_contents(job, RACK, tolerance=inch("1/64"))
+
+
+def test_mats_are_laid_on_their_sheets_and_called_by_their_cuts():
+    contents = ticket_contents(job_of(), RACK)
+    (stock,) = contents.sheets
+    assert stock.name == f"{MAT.code} {MAT.name}"
+    (sheet,) = stock.plan.sheets
+    assert [placed.blank.name for placed in sheet.placed] == ["cut 1"]
+    assert sheet.placed[0].blank.width == contents.cuttable.sizes.contents.width.value
+    assert (sheet.size[0].mm, sheet.size[1].mm) == (813, 1016)
+
+
+def test_a_mat_larger_than_its_sheet_is_said_on_the_ticket():
+    large = replace(plain(), art=replace(plain().art, width=inch(50)))
+    contents = ticket_contents(job_of(large), RACK)
+    assert contents.sheets == ()
+    assert any("order an oversize sheet" in sentence for sentence in contents.cautions)
+
+
+def test_the_pictures_can_show_the_client_s_light_and_the_page_says_so(picture):
+    usual = proposal_contents(job_of(), picture, RACK)
+    warm = proposal_contents(job_of(), picture, RACK, under="A")
+    assert (usual.light, warm.light) == ("", "warm bulbs")
+    assert "under warm bulbs" in words_of(proposal_pdf(warm))
+    assert "under" not in words_of(proposal_pdf(usual)).split("MADE OF")[1]
+    assert not np.array_equal(usual.options[0].srgb, warm.options[0].srgb)
+
+
 def test_the_proposal_shows_every_option_with_its_words(picture):
     contents = proposal_contents(job_of(plain(), rich(), chosen=1), picture, RACK, shop=DEMO_SHOP)
     assert [option.name for option in contents.options] == [plain().name, rich().name]

@@ -4,14 +4,21 @@ from datetime import UTC, datetime, timedelta
 import pytest
 
 from framing_palette.catalogue import Kind, Sample, SampleColour
-from framing_palette.design import Art, Reading, compose
+from framing_palette.design import Arrangement, Art, Reading, Window, compose
 from framing_palette.errors import (
     FieldError,
     MeasurementsDisagreeError,
     MeasurementsMissingError,
 )
 from framing_palette.jobs import Job, Option
-from framing_palette.jobs.measured import agreed_size, with_reading, without_readings
+from framing_palette.jobs.measured import (
+    agreed_size,
+    is_measured,
+    pieces_of,
+    readings_of,
+    with_reading,
+    without_readings,
+)
 from framing_palette.units import Length
 
 inch = Length.inches
@@ -72,3 +79,49 @@ def test_a_reading_without_hand_or_size_is_refused_by_its_field(wrong: Reading, 
 def test_a_third_measurement_is_refused() -> None:
     with pytest.raises(FieldError, match="two independent"):
         measured(reading("16"), reading("16", by="CD", minutes=9), reading("16", minutes=12))
+
+
+ARRANGED = replace(
+    DESIGN, arrangement=Arrangement((Window(inch(5), inch(7)), Window(inch(8), inch(10))), 2, inch(1))
+)  # fmt: skip
+BOTH = replace(JOB, options=(Option(ARRANGED),))
+
+
+def of(piece: int, width: str, by: str = "AB") -> Reading:
+    return replace(reading(width, "7" if piece == 0 else "10", by, 5 * len(by)), piece=piece)
+
+
+def test_each_of_several_pieces_has_its_own_pair_and_its_own_size() -> None:
+    job = BOTH
+    assert pieces_of(job) == 2
+    for one in (of(0, "5"), of(1, "8"), of(0, "5 1/32", "CDE"), of(1, "7 31/32", "CDE")):
+        assert not is_measured(job, tolerance=TOLERANCE, unit="in")
+        job = with_reading(job, one, tolerance=TOLERANCE, unit="in")
+    assert is_measured(job, tolerance=TOLERANCE, unit="in")
+    assert [window.width for window in job.options[0].design.windows] == [inch(5), inch("7 31/32")]
+    assert job.options[0].design.art.width == inch(5)
+    assert job.art_size == BOTH.art_size
+    assert job.history[-1].words == "Measurement 2 of 2 of art 2 taken by CDE."
+    again = without_readings(job, 0)
+    assert (len(readings_of(again, 0)), len(readings_of(again, 1))) == (0, 2)
+
+
+def test_a_third_reading_of_one_piece_is_refused_by_its_name() -> None:
+    job = BOTH
+    for one in (of(0, "5"), of(1, "8"), of(0, "5", "CDE")):
+        job = with_reading(job, one, tolerance=TOLERANCE, unit="in")
+    with pytest.raises(FieldError, match="art 1 takes two independent ones"):
+        with_reading(job, of(0, "5", "FGHI"), tolerance=TOLERANCE, unit="in")
+
+
+def test_a_piece_before_the_first_is_refused() -> None:
+    with pytest.raises(FieldError, match="counted from 0"):
+        replace(JOB, measurements=(replace(reading("16"), piece=-1),))
+
+
+def test_a_design_of_one_piece_takes_nothing_from_another_piece() -> None:
+    job = replace(JOB, options=(Option(ARRANGED), Option(DESIGN)), chosen=None)
+    for one in (of(1, "8"), of(1, "7 31/32", "CDE")):
+        job = with_reading(job, one, tolerance=TOLERANCE, unit="in")
+    assert job.options[1].design == DESIGN
+    assert job.options[0].design.windows[1].width == inch("7 31/32")

@@ -6,7 +6,7 @@ A new form adds a folder to tests/files and a test here; what is there is never 
 import shutil
 from pathlib import Path
 
-from framing_palette.design import design_text
+from framing_palette.design import Shape, design_text
 from framing_palette.jobs import Status, job_text, read_job_file
 from framing_palette.jobs.job_lines import Wanted
 from framing_palette.jobs.store import JobStore
@@ -34,6 +34,24 @@ def test_a_job_file_of_form_1_opens_with_all_that_was_agreed() -> None:
     assert agreed.reasons
     assert packed.picture is not None
     assert len(packed.picture) == 7390
+
+
+def test_a_job_file_of_form_2_opens_with_both_readings_of_both_pieces_and_its_desk() -> None:
+    job = read_job_file(FILES / "job_2" / "two_pieces.framejob").job
+    assert (job.number, job.title, job.chosen) == ("DEMO-2", "Two invented pieces", 0)
+    assert [(reading.piece, reading.by) for reading in job.measurements] == [
+        (0, "DE"), (0, "MO"), (1, "DE"), (1, "MO"),
+    ]  # fmt: skip
+    assert job.measurements[3].width == Length.mm_of(180)
+    agreed = job.agreed
+    assert agreed is not None
+    assert [window.height for window in agreed.design.windows] == [
+        Length.inches(11), Length.mm_of(240),
+    ]  # fmt: skip
+    assert [window.shape for window in agreed.design.windows] == [Shape.RECTANGLE, Shape.OVAL]
+    assert job.desk.laid == ("M-WET-SAND",)
+    assert [kept.note for kept in job.desk.rail] == ["liked"]
+    assert [away.reason for away in job.desk.away] == ["too bright"]
 
 
 def test_a_database_of_form_1_opens_with_every_job(tmp_path: Path) -> None:

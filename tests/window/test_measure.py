@@ -166,3 +166,89 @@ def test_the_clock_of_a_card_is_the_one_it_was_given(qtbot: QtBot, app: object) 
     with qtbot.waitSignal(card.done) as told:
         fill(qtbot, card, "12", "9", "AB")
     assert told.args[0].at == at
+
+
+@pytest.fixture
+def two(step: MeasureStep) -> MeasureStep:
+    """The same, with two pieces of art in one mat."""
+    from dataclasses import replace
+
+    from framing_palette.design import Arrangement, Window
+
+    job = building.job_of(step.session)
+    option = job.options[0]
+    windows = (Window(inch(5), inch(7)), Window(inch(8), inch(10)))
+    design = replace(option.design, arrangement=Arrangement(windows, 2, inch(1)))
+    step.session.edit("Two", job=replace(job, options=(replace(option, design=design),)))
+    return step
+
+
+def test_several_pieces_are_each_measured_twice_one_after_the_other(
+    two: MeasureStep, qtbot: QtBot
+) -> None:
+    stage = stage_of(two)
+    first, second = stage.cards
+    assert stage.pieces is not None
+    assert [chip.text() for chip in stage.pieces.chips.values()] == [
+        "Art 1: 0 of 2", "Art 2: 0 of 2",
+    ]  # fmt: skip
+    assert first.title.text() == "First measurement of art 1"
+    assert two.standing_words() == "0 of 4 measurements"
+    fill(qtbot, first, "5", "7", "AB")
+    assert "5" not in stage.pieces.chips[0].text().removeprefix("Art 1")
+    fill(qtbot, second, "5", "6 31/32", "CD")
+    assert stage.piece == 1
+    assert first.title.text() == "First measurement of art 2"
+    assert first.finish.isVisible()
+    assert two.standing() is Standing.OPEN
+    fill(qtbot, first, "8", "10", "AB")
+    fill(qtbot, second, "8 1/4", "10", "CD")
+    assert two.standing() is Standing.ATTENTION
+    assert "The width of art 2 was measured as 8 in and as 8 1/4 in" in stage.told.text()
+    assert stage.pieces.chips[1].text() == "Art 2: at odds"
+    qtbot.mouseClick(stage.again, LEFT)
+    fill(qtbot, first, "8", "10", "AB")
+    fill(qtbot, second, "8", "10 1/32", "CD")
+    assert two.standing() is Standing.DONE
+    design = building.options_of(two.session)[0].design
+    sizes = [(window.width, window.height) for window in design.windows]
+    assert sizes == [(inch(5), inch("6 31/32")), (inch(8), inch(10))]
+    assert len(building.job_of(two.session).measurements) == 4
+
+
+def test_another_piece_can_be_turned_to_and_undo_keeps_both(two: MeasureStep, qtbot: QtBot) -> None:
+    stage = stage_of(two)
+    assert stage.pieces is not None
+    qtbot.mouseClick(stage.pieces.chips[1], LEFT)
+    fill(qtbot, stage.cards[0], "8", "10", "AB")
+    assert building.job_of(two.session).measurements[0].piece == 1
+    assert stage.cards[1].finish.isVisible()
+    two.session.undo_stack.undo()
+    assert building.job_of(two.session).measurements == ()
+    assert two.session.undo_stack.redoText() == "Measurement 1 of 2 of art 2"
+
+
+def test_the_tolerance_of_the_settings_is_the_one_of_the_ticket(
+    step: MeasureStep, qtbot: QtBot
+) -> None:
+    from framing_palette.window.paperwork import Paper
+    from framing_palette.window.steps.agree import AgreeStep
+
+    preferences = step.session.preferences.changed("tolerance", inch("1/8"))
+    step.session.assign("preferences", preferences)
+    first, second = stage_of(step).cards
+    fill(qtbot, first, "12", "9", "AB")
+    fill(qtbot, second, "12 1/8", "9", "CD")
+    assert step.standing() is Standing.DONE
+    agree = AgreeStep(step.counter)
+    shelf = agree.shelf()
+    qtbot.addWidget(shelf)
+    agree.choose(0)
+    agree.paperwork.make(Paper.TICKET)
+    qtbot.waitUntil(lambda: not step.counter.errands.runner.is_busy(), timeout=30_000)
+    assert agree.paperwork.fault(Paper.TICKET) == ""
+    assert agree.paperwork.made(Paper.TICKET) is not None
+    step.session.assign("preferences", preferences.changed("tolerance", inch("1/64")))
+    agree.paperwork.make(Paper.TICKET)
+    qtbot.waitUntil(lambda: not step.counter.errands.runner.is_busy(), timeout=30_000)
+    assert "1/64 in is allowed" in agree.paperwork.fault(Paper.TICKET)

@@ -27,7 +27,7 @@ from framing_palette.window.papers_view import PapersView
 from framing_palette.window.paperwork import Paper, Paperwork
 from framing_palette.window.price_keeper import PriceKeeper
 from framing_palette.window.price_shelf import PriceShelf
-from framing_palette.window.steps.measure import fault_of
+from framing_palette.window.steps.measure import is_settled
 from framing_palette.window.steps.step import Counter, Standing, Step
 from framing_palette.window.tokens import WIDE_MARGIN
 
@@ -83,8 +83,7 @@ class AgreeStep(Step):
         job = self.session.desk.job
         if job is None or job.agreed is None:
             return Standing.OPEN
-        is_measured = len(job.measurements) == 2 and not fault_of(self.session, job)
-        return Standing.DONE if is_measured else Standing.ATTENTION
+        return Standing.DONE if is_settled(self.session, job) else Standing.ATTENTION
 
     def standing_words(self) -> str:
         """Tell what is missing."""
