@@ -24,7 +24,7 @@ from framing_palette.catalogue.samples import Catalogue, Kind, Sample
 from framing_palette.catalogue.table_files import open_table
 from framing_palette.colour import WAVELENGTHS_NM
 from framing_palette.errors import ExchangeFileError, OutputError
-from framing_palette.whole_files import write_whole
+from framing_palette.whole_files import read_whole, write_whole
 
 LARGEST_FILE_BYTES = 256 << 20
 
@@ -198,7 +198,7 @@ def _content(path: Path) -> bytes:
                 problem=f"is larger than {LARGEST_FILE_BYTES >> 20} MiB",
                 todo="export fewer colours at a time",
             )
-        content = path.read_bytes()
+        content = read_whole(path, LARGEST_FILE_BYTES)
     except OSError as error:
         raise ExchangeFileError(
             path, problem=f"cannot be read ({error.strerror})", todo="check its name and rights"

@@ -26,6 +26,7 @@ from framing_palette.colour import srgb_u8_to_lab_d50
 from framing_palette.errors import CatalogueError
 from framing_palette.picture import measure_texture
 from framing_palette.picture.still_files import CODEC_FAULTS
+from framing_palette.whole_files import check_ordinary
 
 if TYPE_CHECKING:
     from PIL.Image import Image
@@ -62,6 +63,7 @@ def read_texture_picture(
     from PIL import Image
 
     try:
+        check_ordinary(path)
         with Image.open(path, formats=FORMATS) as image:
             _check_side(path, image.size)
             is_relief = image.mode in {"L", "LA", "I;16", "1"}

@@ -239,7 +239,7 @@ def write_frozen(path: Path, frozen: Frozen) -> Path:
     import cv2
 
     _, content = cv2.imencode(".png", frozen.srgb_u16[..., ::-1], [cv2.IMWRITE_PNG_COMPRESSION, 1])
-    return write_whole(path, bytes(content))
+    return write_whole(path, bytes(content), private=True)  # a client's art
 
 
 def _as_rgb(frame: Any) -> UInt8Array:

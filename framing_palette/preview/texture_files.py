@@ -12,6 +12,7 @@ from framing_palette.catalogue.surface_files import FORMATS
 from framing_palette.colour import srgb_to_linear
 from framing_palette.errors import CatalogueError
 from framing_palette.picture.still_files import CODEC_FAULTS
+from framing_palette.whole_files import check_ordinary
 
 if TYPE_CHECKING:
     from PIL.Image import Image as PillowImage
@@ -50,6 +51,7 @@ def read_texture(path: Path | str) -> TextureImage:
     from PIL import Image
 
     try:
+        check_ordinary(Path(path))
         with Image.open(path, formats=FORMATS) as image:
             _check_size(path, image.size)
             mode = "L" if image.mode in _RELIEF_MODES else "RGB"

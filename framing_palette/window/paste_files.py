@@ -3,9 +3,11 @@
 from datetime import UTC, datetime
 from pathlib import Path
 
+from PySide6.QtCore import QBuffer, QIODevice
 from PySide6.QtGui import QImage
 
 from framing_palette.errors import OutputError
+from framing_palette.whole_files import write_whole
 
 
 def keep_pasted(image: QImage, folder: Path | None = None) -> Path:
@@ -22,9 +24,11 @@ def keep_pasted(image: QImage, folder: Path | None = None) -> Path:
         folder.mkdir(parents=True, exist_ok=True)
     except OSError as error:
         raise _unwritable(path) from error
-    if not image.save(str(path)):
+    buffer = QBuffer()
+    buffer.open(QIODevice.OpenModeFlag.WriteOnly)
+    if not image.save(buffer, "PNG"):  # type: ignore[call-overload]  # it takes plain text
         raise _unwritable(path)
-    return path
+    return write_whole(path, bytes(buffer.data().data()), private=True)  # a client's art
 
 
 def _cache_folder() -> Path:
