@@ -19,6 +19,8 @@ from framing_palette.window.sample_row import SampleRow
 from framing_palette.window.session import Session
 from framing_palette.window.sliding import lay_strip
 from framing_palette.window.swatches import SwatchBook
+from framing_palette.window.taste_book import TasteBook
+from framing_palette.window.taste_line import TasteLine
 from framing_palette.window.tokens import GAP, MARGIN, SECTION, WIDE_MARGIN
 
 _LOW_SHELF = 440
@@ -30,6 +32,8 @@ _KEYS = {
     Qt.Key.Key_S: "slide",
     Qt.Key.Key_I: "measures",
 }
+_SHELF_KEYS = {Qt.Key.Key_Q: "ask", Qt.Key.Key_T: "taste"}
+"""Keys that need no chosen sample."""
 
 
 class SampleListView(QListView):
@@ -39,7 +43,7 @@ class SampleListView(QListView):
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Answer the keys of a sample before those of a list."""
-        asked = _KEYS.get(Qt.Key(event.key()))
+        asked = (_KEYS | _SHELF_KEYS).get(Qt.Key(event.key()))
         if asked and not event.modifiers() & Qt.KeyboardModifier.ControlModifier:
             self.asked.emit(asked)
         else:
@@ -51,18 +55,29 @@ class ChooseShelf(QWidget):
 
     slid = Signal()
     """A sample was laid on the picture as a strip."""
+    asked = Signal()
+    """Which of two samples is to be asked."""
+    taste_wanted = Signal()
+    """The taste card is to be shown."""
 
-    def __init__(self, session: Session, errands: Errands, swatches: SwatchBook) -> None:
+    def __init__(
+        self, session: Session, errands: Errands, swatches: SwatchBook, taste: TasteBook
+    ) -> None:
         super().__init__()
         self._session = session
+        self._taste = taste
         self._is_stale = False
         self.model = SampleList(self)
+        self.model.set_moved(taste.places_up)
         self.view = SampleListView()
         self.row = SampleRow(self.model, swatches, self.view)
         self.chips: dict[Kind, Chip] = {}
         self.controls: dict[str, QAbstractButton] = {}
         self._subtitle = words(size="small", quiet=True, wrap=True)
         self.probe = ProbeChip()
+        self.taste_line = TasteLine(session, taste)
+        self.ask_button = IconButton("pair", self.tr("Which for this picture?"), keys="Q")
+        self.taste_button = IconButton("taste", self.tr("Taste"), keys="T")
         self.measures = MeasuresPanel(self._session)
         self.better = BetterLine(self._session, errands, swatches)
         self._nothing = words(
@@ -96,9 +111,16 @@ class ChooseShelf(QWidget):
         head = QVBoxLayout()
         head.setContentsMargins(WIDE_MARGIN, 0, WIDE_MARGIN, 4)
         head.setSpacing(4)
-        head.addWidget(words(self.tr("Samples"), size="heading"))
+        top = QHBoxLayout()
+        top.setContentsMargins(0, 0, GAP - WIDE_MARGIN, 0)
+        top.setSpacing(0)
+        top.addWidget(words(self.tr("Samples"), size="heading"), 1)
+        top.addWidget(self.ask_button)
+        top.addWidget(self.taste_button)
+        head.addLayout(top)
         head.addWidget(self._subtitle)
         head.addLayout(self._kind_row())
+        head.addWidget(self.taste_line)
         head.addWidget(self.probe)
         column.addLayout(head)
         column.addWidget(self.view, 1)
@@ -155,6 +177,10 @@ class ChooseShelf(QWidget):
         session.chosen_code_changed.connect(self._show_chosen)
         session.probe_changed.connect(self._follow_probe)
         session.catalogue_changed.connect(self._follow_probe)
+        self._taste.effect_changed.connect(self.view.viewport().update)
+        self.ask_button.clicked.connect(self.asked)
+        self.taste_button.clicked.connect(self.taste_wanted)
+        self.taste_line.clicked.connect(self.taste_wanted)
         self.probe.clicked.connect(lambda: session.assign("probe", None))
         swatches.arrived.connect(self.view.viewport().update)
         self.view.selectionModel().currentChanged.connect(self._on_current)
@@ -189,7 +215,11 @@ class ChooseShelf(QWidget):
         self.view.setHidden(is_empty or takes_turns)
 
     def do(self, name: str) -> None:
-        """Do something with the chosen sample."""
+        """Do something with the chosen sample, or with the shelf."""
+        if name == "ask":
+            self.asked.emit()
+        elif name == "taste":
+            self.taste_wanted.emit()
         code = self._session.chosen_code
         if not code:
             return
@@ -205,6 +235,11 @@ class ChooseShelf(QWidget):
         elif name == "measures":
             self.measures.toggle()
             self._share_room()
+
+    def only_kind(self) -> Kind | None:
+        """Return the one kind that is shown; None when it is not just one."""
+        shown = [kind for kind, chip in self.chips.items() if chip.isChecked()]
+        return shown[0] if len(shown) == 1 else None
 
     def _take_ranking(self) -> None:
         if self.window().isVisible() and not self.isVisible():

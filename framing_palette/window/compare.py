@@ -1,35 +1,25 @@
 """Side by side: what is kept, in linked views with their differences in words."""
 
-from dataclasses import replace
+from PySide6.QtCore import QEvent, QObject, Qt, Signal
+from PySide6.QtGui import QKeyEvent, QPainter, QPaintEvent, QPalette, QResizeEvent, QShowEvent
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QPainter, QPaintEvent, QPalette, QResizeEvent
-from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
-
-from framing_palette.ranking import Verdict
-from framing_palette.ranking.differences import difference_words
-from framing_palette.window.canvas.border import BorderLayer
-from framing_palette.window.canvas.canvas import Canvas
 from framing_palette.window.canvas.outlook import Outlook
+from framing_palette.window.compare_panel import ComparePanel
 from framing_palette.window.controls import IconButton, rule, words
-from framing_palette.window.desk import Kept
-from framing_palette.window.keeping import lay_round, let_go, send_away
+from framing_palette.window.look_view import level_scales, number_key
 from framing_palette.window.session import Session
 from framing_palette.window.swatches import SwatchBook
-from framing_palette.window.tokens import GAP, MARGIN, WIDE_MARGIN
+from framing_palette.window.tokens import MARGIN, WIDE_MARGIN
 
-_VERDICT_WORDS = {
-    Verdict.COMPLEMENT: "Stands apart and belongs.",
-    Verdict.BLEND: "Settles into the picture.",
-    Verdict.CLASH: "Fights the picture.",
-}
-
-
-_LEAST_FOR_WORDS, _LEAST_FOR_ACTIONS = 420, 120
+_LEAST_FOR_WORDS, _LEAST_FOR_ACTIONS = 420, 160
 
 
 class CompareBoard(QWidget):
-    """Two to four looks with the same zoom and place; each can be laid, noted, or sent away."""
+    """Two to four looks with the same zoom and place; each can be preferred, noted, or rejected.
+
+    Blinking shows one of two in the same place of the board, so that the eye sees what changes.
+    """
 
     closed = Signal()
 
@@ -38,43 +28,104 @@ class CompareBoard(QWidget):
         self._session = session
         self._swatches = swatches
         self._outlook = outlook
+        self._pair = (0, 1)
         self.panels: list[ComparePanel] = []
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setAccessibleName(self.tr("Side by side"))
+        self.title = words(self.tr("Side by side"), strong=True)
+        self.blink = IconButton("blink", self.tr("Blink between two"), keys=self.tr("Space"))
+        self.blink.setCheckable(True)
+        self.turn = IconButton("turn", self.tr("Show the other one"), keys=self.tr("Space"))
         self._row = QHBoxLayout()
         self._row.setSpacing(1)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(0)
-        head = QHBoxLayout()
-        head.setContentsMargins(WIDE_MARGIN, 4, 4, 4)
-        head.addWidget(words(self.tr("Side by side"), strong=True))
-        head.addStretch(1)
-        close = IconButton("close", self.tr("Back to one picture"), keys="Esc")
-        close.clicked.connect(self.closed)
-        head.addWidget(close)
-        column.addLayout(head)
-        column.addWidget(rule())
-        column.addLayout(self._row, 1)
+        self._lay_out()
+        self.blink.toggled.connect(self._show_blinking)
+        self.turn.clicked.connect(self.blink_over)
         session.kept_changed.connect(self._on_kept)
         self._on_kept()
+
+    @property
+    def shown(self) -> int:
+        """Which of the looks is seen while two blink."""
+        return self._pair[0]
+
+    def blink_over(self) -> None:
+        """Show the other one of the two; begin to blink where all are shown."""
+        if not self.blink.isChecked():
+            self.blink.setChecked(True)
+            return
+        self._pair = self._pair[::-1]
+        self._show_blinking()
+
+    def show_one(self, number: int) -> None:
+        """Show one of the looks, and blink between it and the one before."""
+        if number != self._pair[0] and number < len(self.panels):
+            self._pair = (number, self._pair[0])
+            self._show_blinking()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Give all words the same room, so that the pictures stand level."""
         super().resizeEvent(event)
         self.level()
 
+    def showEvent(self, event: QShowEvent) -> None:
+        """Take the keys."""
+        super().showEvent(event)
+        self.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def event(self, event: QEvent) -> bool:
+        """Take the number keys while two blink, before the window lays what rests on the rail."""
+        is_asked = event.type() is QEvent.Type.ShortcutOverride
+        if is_asked and isinstance(event, QKeyEvent) and self._place_of(event) is not None:
+            event.accept()
+            return True
+        return super().event(event)
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Let a picture's keys be the board's: the space bar blinks between the kept looks."""
+        if event.type() is QEvent.Type.KeyPress and isinstance(event, QKeyEvent):
+            return self._took(event)
+        return super().eventFilter(watched, event)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Blink with the space bar, choose with the numbers, leave with Escape."""
+        if not self._took(event):
+            super().keyPressEvent(event)
+
+    def _took(self, event: QKeyEvent) -> bool:
+        place = self._place_of(event)
+        if event.key() == Qt.Key.Key_Space:
+            self.blink_over()
+        elif place is not None:
+            self.show_one(place)
+        elif event.key() == Qt.Key.Key_Escape and self.blink.isChecked():
+            self.blink.setChecked(False)
+        elif event.key() == Qt.Key.Key_Escape:
+            self.closed.emit()
+        else:
+            return False
+        return True
+
+    def _place_of(self, event: QKeyEvent) -> int | None:
+        if not self.blink.isChecked():
+            return None
+        return number_key(event.key(), len(self.panels))
+
     def level(self) -> None:
         """Make the words of all panels as high as the longest need."""
-        if not self.panels:
+        seen = [panel for panel in self.panels if not panel.isHidden()]
+        if not seen:
             return
         has_room = self.height() >= _LEAST_FOR_WORDS
-        for panel in self.panels:
+        width = self.width() // len(seen) - 2 * MARGIN
+        for panel in seen:
             panel.told.setVisible(has_room)
             panel.note.setVisible(has_room)
-        width = self.width() // len(self.panels) - 2 * MARGIN
-        for panel in self.panels:
             panel.action_row.setVisible(width >= _LEAST_FOR_ACTIONS)
+        # While two blink, both get the room of either: the picture must not jump.
+        all_alike = self.panels if self.blink.isChecked() else seen
         for names in ("title", "told"):
-            labels = [getattr(panel, names) for panel in self.panels]
+            labels = [getattr(panel, names) for panel in all_alike]
             height = max(label.heightForWidth(max(width, 40)) for label in labels)
             for label in labels:
                 label.setFixedHeight(height)
@@ -82,6 +133,35 @@ class CompareBoard(QWidget):
     def paintEvent(self, _event: QPaintEvent) -> None:
         """Draw the ground."""
         QPainter(self).fillRect(self.rect(), self.palette().color(QPalette.ColorRole.Window))
+
+    def _lay_out(self) -> None:
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        head = QHBoxLayout()
+        head.setContentsMargins(WIDE_MARGIN, 4, 4, 4)
+        head.setSpacing(0)
+        head.addWidget(self.title, 1)
+        close = IconButton("close", self.tr("Back to one picture"), keys="Esc")
+        close.clicked.connect(self.closed)
+        for button in (self.turn, self.blink, close):
+            head.addWidget(button)
+        column.addLayout(head)
+        column.addWidget(rule())
+        column.addLayout(self._row, 1)
+
+    def _show_blinking(self) -> None:
+        blinks = self.blink.isChecked() and len(self.panels) > 1
+        if max(self._pair) >= len(self.panels):
+            self._pair = (0, 1)
+        for number, panel in enumerate(self.panels):
+            panel.setVisible(not blinks or number == self._pair[0])
+            panel.compare_with(self._pair[1] if blinks else 0)
+        self.turn.setVisible(blinks)
+        said = self.tr("Blinking: {first} and {second}") if blinks else self.tr("Side by side")
+        first, second = (number + 1 for number in sorted(self._pair))
+        self.title.setText(said.format(first=first, second=second))
+        self.level()
 
     def _on_kept(self) -> None:
         kept = self._session.desk.kept
@@ -96,114 +176,10 @@ class CompareBoard(QWidget):
         self.panels = []
         for number, one in enumerate(kept):
             panel = ComparePanel(self._session, self._swatches, self._outlook, number, one)
+            panel.canvas.installEventFilter(self)
             self._row.addWidget(panel, 1)
             self.panels.append(panel)
-        # One scale for all: the widest border decides how much room each picture leaves.
-        widest = max((panel.border.border_mm() for panel in self.panels), default=0.0)
-        for panel in self.panels:
-            panel.border.least_border_mm = widest
-        self.level()
-
-
-class ComparePanel(QWidget):
-    """One look with its words."""
-
-    def __init__(
-        self,
-        session: Session,
-        swatches: SwatchBook,
-        outlook: Outlook,
-        number: int,
-        kept: Kept,
-    ) -> None:
-        super().__init__()
-        self._session = session
-        self._number = number
-        self.kept = kept
-        self.canvas = Canvas(session, outlook)
-        self.canvas.setMinimumSize(80, 80)
-        self.canvas.setAccessibleName(self.tr("The picture with ") + kept.title)
-        self.border = BorderLayer(session, swatches, codes=lambda: self.kept.codes)
-        self.canvas.add_layer(self.border)
-        self.told = words(size="small", quiet=True, wrap=True)
-        self.title = words(f"{number + 1}  {kept.title}", strong=True, wrap=True)
-        self.title.setAlignment(Qt.AlignmentFlag.AlignTop)
-        self.told.setAlignment(Qt.AlignmentFlag.AlignTop)
-        self.note = QLineEdit(kept.note)
-        self.note.setProperty("rank", "quiet")
-        self.note.setPlaceholderText(self.tr("Note"))
-        self.note.setAccessibleName(self.tr("Note on ") + kept.title)
-        self.note.editingFinished.connect(self._take_note)
-        self._lay_out()
-        session.ranked_changed.connect(self._tell)
-        self._tell()
-
-    def show_kept(self, kept: Kept) -> None:
-        """Show the same look with another note."""
-        self.kept = kept
-        if self.note.text() != kept.note:
-            self.note.setText(kept.note)
-
-    def _lay_out(self) -> None:
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(0)
-        column.addWidget(self.canvas, 1)
-        below = QVBoxLayout()
-        below.setContentsMargins(MARGIN, GAP, MARGIN, GAP)
-        below.setSpacing(4)
-        below.addWidget(self.title)
-        below.addWidget(self.told)
-        below.addWidget(self.note)
-        self.action_row = self._make_actions()
-        below.addWidget(self.action_row)
-        column.addLayout(below)
-
-    def _make_actions(self) -> QWidget:
-        actions = QWidget()
-        row = QHBoxLayout(actions)
-        row.setContentsMargins(-8, 0, 0, 0)
-        row.setSpacing(0)
-        self.buttons: dict[str, IconButton] = {}
-        for name, icon, told in (
-            ("lay", "lay", self.tr("Lay this one round the picture")),
-            ("off", "close", self.tr("Take it off the rail")),
-            ("away", "away", self.tr("Send it away")),
-        ):
-            button = IconButton(icon, f"{told}: {self.kept.title}")
-            button.clicked.connect(lambda _on=False, name=name: self._do(name))
-            self.buttons[name] = button
-            row.addWidget(button)
-        row.addStretch(1)
-        return actions
-
-    def _do(self, name: str) -> None:
-        if name == "lay" and self._session.desk.laid != self.kept.codes:
-            lay_round(self._session, self.kept.codes)
-        elif name == "off":
-            let_go(self._session, self._number)
-        elif name == "away":
-            codes = self.kept.codes
-            let_go(self._session, self._number)
-            for code in codes:
-                send_away(self._session, code)
-
-    def _take_note(self) -> None:
-        kept = self._session.desk.kept
-        text = self.note.text().strip()
-        if self._number < len(kept) and kept[self._number].note != text:
-            noted = replace(kept[self._number], note=text)
-            others = (*kept[: self._number], noted, *kept[self._number + 1 :])
-            self._session.edit(f"Note on {noted.title}", kept=others)
-
-    def _tell(self) -> None:
-        lines = []
-        ranked = self._session.ranked_of(self.kept.codes[0])
-        if ranked is not None:
-            lines.append(_VERDICT_WORDS[ranked.verdict])
-        first = self._session.desk.kept[0] if self._session.desk.kept else self.kept
-        rack = self._session.catalogue
-        here, there = self.kept.codes[0], first.codes[0]
-        if here != there and here in rack and there in rack:
-            lines.append(difference_words(rack[here], rack[there]))
-        self.told.setText("\n".join(lines))
+        level_scales([panel.view for panel in self.panels])
+        if len(kept) < 2:
+            self.blink.setChecked(False)
+        self._show_blinking()

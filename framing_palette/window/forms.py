@@ -7,6 +7,7 @@ from PySide6.QtWidgets import (
     QAbstractButton,
     QButtonGroup,
     QFrame,
+    QHBoxLayout,
     QLineEdit,
     QScrollArea,
     QVBoxLayout,
@@ -97,9 +98,10 @@ class FormShelf(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(0, MARGIN, 0, 0)
         column.setSpacing(4)
-        heading = words(title, size="heading")
-        heading.setContentsMargins(WIDE_MARGIN, 0, WIDE_MARGIN, 0)
-        column.addWidget(heading)
+        self._head = QHBoxLayout()
+        self._head.setContentsMargins(WIDE_MARGIN, 0, GAP, 0)
+        self._head.addWidget(words(title, size="heading"), 1)
+        column.addLayout(self._head)
         if told:
             line = words(told, size="small", quiet=True, wrap=True)
             line.setContentsMargins(WIDE_MARGIN, 0, WIDE_MARGIN, 0)
@@ -110,6 +112,10 @@ class FormShelf(QWidget):
         self._rows.setContentsMargins(WIDE_MARGIN, 0, WIDE_MARGIN, SECTION)
         self._rows.setSpacing(4)
         column.addWidget(scrolled(inside), 1)
+
+    def add_to_head(self, control: QWidget) -> None:
+        """Add a control at the right of the heading."""
+        self._head.addWidget(control)
 
     def section(self, title: str) -> None:
         """Begin a part of the form."""

@@ -23,6 +23,11 @@ def preferences_path() -> Path:
     return user_config_path("framing-palette", appauthor=False) / "window.json"
 
 
+def taste_path(preferences: Path | None = None) -> Path:
+    """Return where this shop's choices are kept: beside the preferences."""
+    return (preferences or preferences_path()).with_name("taste.json")
+
+
 def read_preferences(path: Path | None = None) -> Preferences:
     """Return the saved preferences; what is missing or cannot be read keeps its usual value."""
     try:

@@ -34,6 +34,8 @@ class Preferences:
         Size of the interface, 100 to 200; used when the window next opens.
     show_numbers
         False hides every measure, for a screen that the client sees.
+    taste_on
+        True lets the shop's learned taste order the shortlist.
     toured
         True once the first-run tour was seen or left.
 
@@ -52,6 +54,7 @@ class Preferences:
     reduced_motion: bool = False
     scale_percent: int = 100
     show_numbers: bool = True
+    taste_on: bool = False
     toured: bool = False
 
     def __post_init__(self) -> None:

@@ -1,5 +1,6 @@
 """The shelf's list as a model: three quiet headings and the ranked samples under them."""
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from enum import IntEnum
 from typing import Any
@@ -66,6 +67,19 @@ class SampleList(QAbstractListModel):
         self._sought = ""
         self._hidden: frozenset[str] = frozenset()
         self._near: dict[str, float] | None = None
+        self._moved: Callable[[str], int] = lambda _code: 0
+
+    def set_moved(self, moved: Callable[[str], int]) -> None:
+        """Ask from now on how many places a sample was moved up by the shop's taste."""
+        self._moved = moved
+
+    def moved_words(self, code: str) -> str:
+        """Return how far taste moved a sample; empty when it did not."""
+        places = self._moved(code)
+        if not places:
+            return ""
+        said = self.tr("up {places}") if places > 0 else self.tr("down {places}")
+        return said.format(places=abs(places))
 
     def set_ranked(self, ranked: Ranking | None, listed: tuple[Listed, ...] | None = None) -> None:
         """Show another ranking; what it lists is made here unless it was made already."""
@@ -172,7 +186,9 @@ class SampleList(QAbstractListModel):
             return f"{self.heading_words(row.verdict)}, {row.count}, {state}"
         if isinstance(row, Rest):
             return self.rest_words(row)
-        return f"{row.sample.name}. {' '.join(row.reasons)}"
+        moved = self.moved_words(row.sample.code)
+        by_taste = self.tr("By taste {moved}.").format(moved=moved) if moved else ""
+        return " ".join(part for part in (f"{row.sample.name}.", by_taste, *row.reasons) if part)
 
     def rest_words(self, rest: Rest) -> str:
         """Return how many more there are and how to see them."""

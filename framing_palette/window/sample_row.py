@@ -120,10 +120,11 @@ class SampleRow(QStyledItemDelegate):
             rect.left() + self._text_left(),
             rect.width() - self._text_left() - WIDE_MARGIN,
         )
+        top = rect.top() + MARGIN
+        room = width - self._draw_moved(painter, QRect(left, top - 2, width, 20), palette, ranked)
         painter.setFont(font)
         painter.setPen(palette.color(QPalette.ColorRole.WindowText))
-        top = rect.top() + MARGIN
-        name = QFontMetrics(font).elidedText(ranked.sample.name, Qt.TextElideMode.ElideRight, width)
+        name = QFontMetrics(font).elidedText(ranked.sample.name, Qt.TextElideMode.ElideRight, room)
         painter.drawText(QRect(left, top - 2, width, self._line(font)), 0, name)
         top += self._line(font) + 2
         painter.setFont(self._small_font)
@@ -132,6 +133,19 @@ class SampleRow(QStyledItemDelegate):
             self._draw_all(painter, QRect(left, top, width, rect.bottom() - top), ranked)
         elif ranked.reasons:
             self._draw_reason(painter, QRect(left, top, width, rect.bottom() - top - 6), ranked)
+
+    def _draw_moved(
+        self, painter: QPainter, room: QRect, palette: QPalette, ranked: RankedSample
+    ) -> int:
+        """Draw how far taste moved the sample, and return the room that it takes."""
+        moved = self._model.moved_words(ranked.sample.code)
+        if not moved:
+            return 0
+        painter.setFont(self._small_font)
+        painter.setPen(palette.color(_PALE))
+        flags = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
+        painter.drawText(room, flags, moved)
+        return QFontMetrics(self._small_font).horizontalAdvance(moved) + 8
 
     def _draw_reason(self, painter: QPainter, room: QRect, ranked: RankedSample) -> None:
         metrics = QFontMetrics(self._small_font)

@@ -5,32 +5,31 @@ from functools import partial
 from pathlib import Path as FilePath
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QMimeData, Qt, QTimer
-from PySide6.QtGui import QCloseEvent, QGuiApplication, QKeySequence, QResizeEvent, QShortcut
+from PySide6.QtCore import Qt, QTimer
+from PySide6.QtGui import QCloseEvent, QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import (
     QApplication,
-    QFileDialog,
     QGridLayout,
     QVBoxLayout,
     QWidget,
 )
 
 from framing_palette.errors import FramingPaletteError
+from framing_palette.window.bringing import Bringing
 from framing_palette.window.canvas.outlook import Outlook
 from framing_palette.window.client_view import ClientView
 from framing_palette.window.controls import IconButton, Pages, rule
 from framing_palette.window.errands import Errands
 from framing_palette.window.focus_ring import FocusRing
 from framing_palette.window.job_book.book import JobBook
+from framing_palette.window.job_book.door import BookDoor
 from framing_palette.window.job_book.keeper import usual_keeper
 from framing_palette.window.job_line import JobLine
 from framing_palette.window.keeping import bring_back
 from framing_palette.window.keys_sheet import KeysSheet
 from framing_palette.window.notice import NoticeBar
-from framing_palette.window.opening import JOB_ENDING
-from framing_palette.window.paste_files import keep_pasted
 from framing_palette.window.path import Path
-from framing_palette.window.preference_files import write_preferences
+from framing_palette.window.preference_files import taste_path, write_preferences
 from framing_palette.window.preferences import Preferences
 from framing_palette.window.rack.book import RackBook
 from framing_palette.window.rack.door import RackDoor
@@ -41,6 +40,8 @@ from framing_palette.window.session import Session
 from framing_palette.window.settings_shelf import SettingsShelf
 from framing_palette.window.steps import STEPS, Counter
 from framing_palette.window.swatches import SwatchBook
+from framing_palette.window.taste_book import WRITING as TASTE
+from framing_palette.window.taste_book import TasteBook
 from framing_palette.window.theme import put_on, tokens_named
 from framing_palette.window.tokens import SHELF_NARROW, SHELF_WIDE
 from framing_palette.window.tour import Tour
@@ -73,8 +74,10 @@ class Shell(QWidget):
         self.errands = Errands(self.session, self.runner)
         self.job_book = JobBook(self.session, self.errands, keeper or usual_keeper)
         self.saving = Saving(self.session, self.errands, self.job_book)
+        self.bringing = Bringing(self.session, self.errands, self.saving, self)
         swatches = SwatchBook(self.session, self.runner)
-        self.counter = Counter(self.session, self.errands, Outlook(self), swatches)
+        self.taste = TasteBook(self.session, self.errands, taste_path(preferences_file))
+        self.counter = Counter(self.session, self.errands, Outlook(self), swatches, self.taste)
         self.steps = {kind.key: kind(self.counter) for kind in STEPS}
         self.doors = self._make_doors()
         self.path = Path(tuple(self.steps.values()), tuple(self.doors.values()))
@@ -86,6 +89,7 @@ class Shell(QWidget):
         self.client_view: ClientView | None = None
         self.rack_book = RackBook(self.session, self.errands)
         self.rack: RackDoor | None = None
+        self.book: BookDoor | None = None
         self._settings: SettingsShelf | None = None
         self._made: dict[str, int] = {}
         self._shelf_of: dict[str, QWidget] = {}
@@ -103,7 +107,7 @@ class Shell(QWidget):
         """Go to a step; its stage and shelf are made on the first visit."""
         step = self.steps[key]
         if key not in self._made:
-            step.picture_wanted.connect(self.ask_for_file)
+            step.picture_wanted.connect(self.bringing.ask_for_file)
             step.picture_dropped.connect(self.open_file)
             self.stages.addWidget(step.stage())
             shelf = step.shelf()
@@ -112,53 +116,19 @@ class Shell(QWidget):
             self._shelf_of[key] = shelf
         self.stages.setCurrentIndex(self._made[key])
         self._show_shelf_of(key)
-        for door in ("settings", "rack"):
+        for door in ("settings", "rack", "book"):
             self.doors[door].setChecked(False)
         self.path.show_at(key)
         self.session.assign("step", key)
         step.arrive()
 
     def open_file(self, path: FilePath) -> None:
-        """Open a saved job, or begin a job on a photograph."""
-        if path.suffix == JOB_ENDING:
-            self.errands.open_job(path)
-        else:
-            self.errands.open_picture(path)
-
-    def ask_for_file(self) -> None:
-        """Let a photograph or a saved job be chosen from the files."""
-        name, _ = QFileDialog.getOpenFileName(self, self.tr("Open a photograph or a job"))
-        if name:
-            self.open_file(FilePath(name))
-
-    def ask_where_to_save(self) -> None:
-        """Put the job into a file of its own, to be sent or archived."""
-        if self.session.packed is None:
-            return
-        self.saving.save()
-        kinds = self.tr("Jobs") + f" (*{JOB_ENDING})"
-        name, _ = QFileDialog.getSaveFileName(
-            self, self.tr("Put the job into a file"), str(self.session.job_path or ""), kinds
-        )
-        if name:
-            path = FilePath(name)
-            path = path if path.suffix == JOB_ENDING else path.with_name(path.name + JOB_ENDING)
-            self.saving.save_as(path)
+        """Open a job file, or begin a job on a photograph."""
+        self.bringing.open_file(path)
 
     def paste(self) -> None:
         """Begin a job on the picture or file in the clipboard."""
-        clipboard = QGuiApplication.clipboard()
-        given: QMimeData | None = clipboard.mimeData()  # None when there was never anything
-        data = given if given is not None else QMimeData()
-        if data.hasUrls() and data.urls()[0].isLocalFile():
-            self.open_file(FilePath(data.urls()[0].toLocalFile()))
-        elif data.hasImage():
-            try:
-                self.open_file(keep_pasted(clipboard.image()))
-            except FramingPaletteError as error:
-                self.errands.tell(error)
-        else:
-            self.session.assign("notice", self.tr("There is no picture to paste: copy one first."))
+        self.bringing.paste()
 
     def toggle_client_view(self) -> None:
         """Bring the client's view, or put it away."""
@@ -179,10 +149,21 @@ class Shell(QWidget):
         if self._is_at_rack():
             self.go(self.session.step)
             return
-        self.stages.setCurrentWidget(self.rack.stage)
-        self.shelves.setCurrentWidget(self.rack.shelf)
-        self.doors["settings"].setChecked(False)
-        self.doors["rack"].setChecked(True)
+        self._open_door("rack", self.rack.stage, self.rack.shelf)
+
+    def toggle_book(self) -> None:
+        """Open the job book, or go back to the step."""
+        if self.book is None:
+            self.book = BookDoor(self.session, self.errands, self.job_book)
+            self.book.left.connect(lambda: self.go("choose"))
+            self.book.file_wanted.connect(self.bringing.ask_for_file)
+            self.stages.addWidget(self.book.stage)
+            self.shelves.addWidget(self.book.shelf)
+        if self._is_at_book():
+            self.go(self.session.step)
+            return
+        self._open_door("book", self.book.stage, self.book.shelf)
+        self.book.stage.words.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def toggle_settings(self) -> None:
         """Lay the settings on the shelf, or the step's own things back."""
@@ -229,7 +210,8 @@ class Shell(QWidget):
         """Wait until nothing works in the background any more."""
         if self.client_view is not None:
             self.client_view.close()
-        self.runner.close(finish=(FILE,))
+        self.taste.finish()
+        self.runner.close(finish=(FILE, TASTE))
         self.saving.finish()
         self.job_book.close()
         self.rack_book.finish()
@@ -251,13 +233,15 @@ class Shell(QWidget):
 
     def _make_doors(self) -> dict[str, IconButton]:
         doors = {
+            "book": IconButton("book", self.tr("The job book"), keys="F7"),
             "rack": IconButton("rack", self.tr("The rack"), keys="F6"),
             "client": IconButton("client", self.tr("The client's view"), keys="F11"),
             "keys": IconButton("keys", self.tr("Keys"), keys="F1"),
             "settings": IconButton("settings", self.tr("Settings"), keys="Ctrl+,"),
         }
-        for name in ("settings", "rack"):
+        for name in ("settings", "rack", "book"):
             doors[name].setCheckable(True)
+        doors["book"].clicked.connect(self.toggle_book)
         doors["rack"].clicked.connect(self.toggle_rack)
         doors["client"].clicked.connect(self.toggle_client_view)
         doors["keys"].clicked.connect(self._toggle_keys)
@@ -304,12 +288,13 @@ class Shell(QWidget):
             ("F1", self.keys_sheet.toggle),
             ("?", self.keys_sheet.toggle),
             ("F6", self.toggle_rack),
+            ("F7", self.toggle_book),
             ("F8", self.toggle_rail),
             ("F9", self.toggle_shelf),
             ("F11", self.toggle_client_view),
             ("Ctrl+,", self.toggle_settings),
-            ("Ctrl+O", self.ask_for_file),
-            ("Ctrl+S", self.ask_where_to_save),
+            ("Ctrl+O", self.bringing.ask_for_file),
+            ("Ctrl+S", self.bringing.ask_where_to_save),
             ("Ctrl+V", self.paste),
         ):
             self._key(keys, act)
@@ -322,8 +307,17 @@ class Shell(QWidget):
         shortcut.activated.connect(act)
 
     def _show_shelf_of(self, key: str) -> None:
-        rack = self.rack if self._is_at_rack() else None
-        self.shelves.setCurrentWidget(rack.shelf if rack is not None else self._shelf_of[key])
+        door = self.rack if self._is_at_rack() else self.book if self._is_at_book() else None
+        self.shelves.setCurrentWidget(door.shelf if door is not None else self._shelf_of[key])
+
+    def _open_door(self, name: str, stage: QWidget, shelf: QWidget) -> None:
+        self.stages.setCurrentWidget(stage)
+        self.shelves.setCurrentWidget(shelf)
+        for door in ("settings", "rack", "book"):
+            self.doors[door].setChecked(door == name)
+
+    def _is_at_book(self) -> bool:
+        return self.book is not None and self.stages.currentWidget() is self.book.stage
 
     def _is_at_rack(self) -> bool:
         return self.rack is not None and self.stages.currentWidget() is self.rack.stage
@@ -341,6 +335,9 @@ class Shell(QWidget):
     def _search(self, text: str) -> None:
         if self.rack is not None and self._is_at_rack():
             self.rack.search(text)
+            return
+        if self.book is not None and self._is_at_book():
+            self.book.search(text)
             return
         if text and not self.steps[self.session.step].searches:
             self.go("choose")

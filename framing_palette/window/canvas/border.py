@@ -10,6 +10,7 @@ from framing_palette.catalogue import Kind, Sample
 from framing_palette.errors import FramingPaletteError
 from framing_palette.preview.swatches import Piece
 from framing_palette.ranking.strips import width_laid
+from framing_palette.units import Length
 from framing_palette.window.canvas.layer import Layer
 from framing_palette.window.canvas.place import Place
 from framing_palette.window.greys import surround_color
@@ -42,10 +43,12 @@ class BorderLayer(Layer):
         session: Session,
         swatches: SwatchBook,
         codes: Callable[[], tuple[str, ...]] | None = None,
+        widths: Callable[[], tuple[Length, ...]] = tuple,
     ) -> None:
         super().__init__()
         self._session = session
         self._codes = codes or (lambda: session.desk.laid)
+        self._widths = widths
         self._swatches = swatches
         self._bands: tuple[Band, ...] = ()
         self.least_border_mm = 0.0
@@ -54,9 +57,9 @@ class BorderLayer(Layer):
             session.catalogue_changed,
             session.preferences_changed,
         ):
-            signal.connect(self._measure)
+            signal.connect(self.measure)
         swatches.arrived.connect(self._on_swatch)
-        self._measure()
+        self.measure()
 
     def border_mm(self) -> float:
         """Return the width of all that is laid round."""
@@ -79,7 +82,8 @@ class BorderLayer(Layer):
         self._session.blink()
         return True
 
-    def _measure(self) -> None:
+    def measure(self) -> None:
+        """Work out anew what lies where."""
         try:
             self._bands = tuple(self._measured())
         except FramingPaletteError as error:
@@ -89,10 +93,13 @@ class BorderLayer(Layer):
 
     def _measured(self) -> Iterator[Band]:
         inner_mm, border = 0.0, self._session.preferences.mat_border
-        for code in self._codes():
+        codes, widths = self._codes(), self._widths()
+        designed = dict(enumerate(widths)) if len(widths) == len(codes) else {}
+        for place, code in enumerate(codes):
             if code in self._session.catalogue:
                 sample = self._session.sample_of(code)
-                outer_mm = inner_mm + width_laid(sample, mat_border=border).as_float_mm()
+                width = designed.get(place) or width_laid(sample, mat_border=border)
+                outer_mm = inner_mm + width.as_float_mm()
                 yield Band(sample, inner_mm, outer_mm)
                 inner_mm = outer_mm
 

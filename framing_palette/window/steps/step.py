@@ -10,16 +10,18 @@ from framing_palette.window.canvas.outlook import Outlook
 from framing_palette.window.errands import Errands
 from framing_palette.window.session import Session
 from framing_palette.window.swatches import SwatchBook
+from framing_palette.window.taste_book import TasteBook
 
 
 @dataclass(frozen=True, slots=True)
 class Counter:
-    """What all steps share: the session, who runs its errands, where it looks, its swatches."""
+    """What all steps share: the session, who runs its errands, where it looks, swatches, taste."""
 
     session: Session
     errands: Errands
     outlook: Outlook
     swatches: SwatchBook
+    taste: TasteBook
 
 
 class Standing(StrEnum):
