@@ -234,8 +234,9 @@ def _sentence(difference: float, drifts: Sequence[Drift]) -> str:
     if worst is None:
         return start
     if worst.index < HOLDS_BELOW:
-        rest = "and stays the same in every light tried" if len(drifts) > 1 else "and there"
-        return f"{start}, {rest}: ΔE00 {worst.index:.1f} at most{_remark(worst)}"
+        where = "in every light tried" if len(drifts) > 1 else f"under {LIGHT_WORDS[worst.light]}"
+        rest = "stays so" if difference < MATCHES_BELOW else "parts no further"
+        return f"{start} and {rest} {where}: ΔE00 {worst.index:.1f} at most{_remark(worst)}"
     verb = "drifts" if worst.index >= CLEAR_FROM else "drifts a little"
     way = worst.toward if worst.toward in {"lighter", "darker"} else f"toward {worst.toward}"
     light = LIGHT_WORDS[worst.light]

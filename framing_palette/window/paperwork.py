@@ -50,6 +50,7 @@ class _Order:
     book: PriceBook | None
     notation: Notation
     tolerance: Length
+    light: str
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -153,6 +154,7 @@ class Paperwork(QObject):
             book=self.book if self.with_price and is_proposal else None,
             notation=notation_of(session.preferences),
             tolerance=session.preferences.tolerance,
+            light=session.light if is_proposal else "",
         )
 
 
@@ -194,6 +196,7 @@ def _made(order: _Order, progress: Progress) -> Made:
             page=order.page,
             book=order.book,
             notation=order.notation,
+            under=order.light,
         )
         progress.tell(0.6)
         pdf = proposal_pdf(contents, page=order.page)
@@ -206,6 +209,6 @@ def _same(one: _Order, other: _Order) -> bool:
         one.job is other.job
         and one.picture is other.picture
         and one.catalogue is other.catalogue
-        and (one.page, one.book, one.notation, one.tolerance)
-        == (other.page, other.book, other.notation, other.tolerance)
+        and (one.page, one.book, one.notation, one.tolerance, one.light)
+        == (other.page, other.book, other.notation, other.tolerance, other.light)
     )

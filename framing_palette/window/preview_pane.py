@@ -36,6 +36,7 @@ class _Order:
     catalogue: Catalogue
     size: QSize
     surround: int
+    light: str
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -77,6 +78,7 @@ class PreviewPane(QWidget):
             session.picture_changed,
             session.catalogue_changed,
             session.preferences_changed,
+            session.light_changed,
         ):
             signal.connect(self.follow)
 
@@ -142,7 +144,12 @@ class PreviewPane(QWidget):
         ratio = self.devicePixelRatioF()
         size = QSize(round(self.width() * ratio), round(self.height() * ratio))
         return _Order(
-            design, session.picture, session.catalogue, size, session.preferences.surround
+            design,
+            session.picture,
+            session.catalogue,
+            size,
+            session.preferences.surround,
+            session.light,
         )
 
     def _draw(self) -> None:
@@ -184,6 +191,7 @@ def _rendered(order: _Order, easel: Easel, ratio: float, progress: Progress) -> 
         wall=Wall(lab=lab, fall_off=0.0, dapple=0.0),
         margin=_MARGIN,
         height_px=order.size.height(),
+        under=order.light,
     )
     with _one_at_a_time:  # several panes would only fight for the same cores
         done = render(

@@ -74,6 +74,7 @@ class Session(QObject):
     lit_colour_changed = Signal()
     probe_changed = Signal()
     comparing_changed = Signal()
+    light_changed = Signal()
     preferences_changed = Signal()
     notice_changed = Signal()
     undo_changed = Signal()
@@ -116,6 +117,7 @@ class Session(QObject):
         self.lit_map: QImage | None = None
         self.probe: Probe | None = None
         self.comparing = False
+        self.light = "D50"
         self.preferences = Preferences()
         self.notice = ""
         self.desk = Desk()

@@ -355,3 +355,28 @@ def test_nothing_near_says_what_to_do(rack: RackDoor, qtbot: QtBot) -> None:
     rack.state.look_at(Look((50.0, 60.0, -90.0), "violet"))
     assert rack.shelf.near.model.rowCount() == 0
     assert "Show more families" in rack.shelf.near.told.text()
+
+
+def test_a_sample_is_seen_at_home_with_a_word_on_whether_its_match_holds(
+    rack: RackDoor, at_rack: Shell, qtbot: QtBot
+) -> None:
+    card = rack.shelf.near.light
+    rack.state.look_at(Look((38.5, 30.0, 20.0), "brick"))
+    rack.shelf.near.view.setCurrentIndex(rack.shelf.near.model.index(0))
+    rest(at_rack, qtbot)
+    assert card.told.isHidden()
+    assert card.looks.isHidden()
+    card.picker.setCurrentIndex(card.picker.findData("LED-B1"))
+    card.picker.activated.emit(card.picker.currentIndex())
+    rest(at_rack, qtbot)
+    assert at_rack.session.light == "LED-B1"
+    assert card.told.text().startswith("Matches here and ")
+    assert "warm LEDs (2700 K)" in card.told.text()
+    assert "estimated" in card.told.text()
+    here, home = card.looks._rows
+    assert here[0].lab == (38.0, 30.0, 20.0)
+    assert home[0].lab != here[0].lab
+    at_rack.session.assign("light", "D50")
+    rest(at_rack, qtbot)
+    assert card.looks.isHidden()
+    assert card.picker.currentData() == "D50"

@@ -8,20 +8,16 @@ from PySide6.QtCore import (
     QModelIndex,
     QObject,
     QPersistentModelIndex,
-    QRectF,
-    QSignalBlocker,
     Qt,
     Signal,
 )
-from PySide6.QtGui import QPainter, QPaintEvent, QPalette, QResizeEvent, QWheelEvent
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractButton,
     QBoxLayout,
-    QComboBox,
     QGridLayout,
     QHBoxLayout,
     QHeaderView,
-    QSizePolicy,
     QTableView,
     QVBoxLayout,
     QWidget,
@@ -29,7 +25,7 @@ from PySide6.QtWidgets import (
 
 from framing_palette.window.controls import push_button, rule, words
 from framing_palette.window.forms import Choice, scrolled
-from framing_palette.window.icons import draw_icon
+from framing_palette.window.picker import Picker
 from framing_palette.window.rack.fact_words import fact_words
 from framing_palette.window.theme import type_font
 from framing_palette.window.tokens import GAP, MARGIN, SECTION, SMALL, WIDE_MARGIN
@@ -92,8 +88,12 @@ class MatchSheet(QWidget):
         if match is None or preview is None:
             return
         self._match = match
+        columns = [
+            ("", self.tr("not in the file")),
+            *((name, name) for name in preview.header if name),
+        ]
         for target, picker in self.pickers.items():
-            picker.show_columns(preview.header, match.columns.get(target, ""))
+            picker.show_values(columns, match.columns.get(target, "").lower())
         self.units.show_value(match.unit)
         comma = match.has_decimal_comma
         self.decimals.show_value(_AS_FILE if comma is None else _COMMA if comma else _POINT)
@@ -178,9 +178,8 @@ class MatchSheet(QWidget):
         grid.setColumnStretch(1, 1)
         first = ("code", "name", "kind", "L", "a", "b")
         for at, target in enumerate((*first, *(t for t in TARGETS if t not in first))):
-            picker = Picker(self.tr("not in the file"))
-            picker.setAccessibleName(fact_words(self, target))
-            picker.chosen.connect(lambda name, target=target: self._pick(target, name))
+            picker = Picker(fact_words(self, target))
+            picker.chosen.connect(lambda name, target=target: self._pick(target, str(name or "")))
             grid.addWidget(words(fact_words(self, target), size="small"), at, 0)
             grid.addWidget(picker, at, 1)
             self.pickers[target] = picker
@@ -200,42 +199,6 @@ class MatchSheet(QWidget):
         table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
         table.setFont(type_font(SMALL))
         table.setMinimumHeight(104)
-
-
-class Picker(QComboBox):
-    """A column to choose, or none; the wheel passes over it so that the sheet can scroll."""
-
-    chosen = Signal(str)
-
-    def __init__(self, nothing: str) -> None:
-        super().__init__()
-        self._nothing = nothing
-        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
-        self.setMinimumWidth(96)
-        self.activated.connect(lambda at: self.chosen.emit(str(self.itemData(at) or "")))
-
-    def show_columns(self, names: Sequence[str], taken: str) -> None:
-        """Offer columns, one of them being taken."""
-        with QSignalBlocker(self):
-            self.clear()
-            self.addItem(self._nothing, "")
-            for name in names:
-                if name:
-                    self.addItem(name, name)
-            self.setCurrentIndex(max(0, self.findData(taken.lower())))
-
-    def wheelEvent(self, event: QWheelEvent) -> None:
-        """Leave the wheel to the sheet."""
-        event.ignore()
-
-    def paintEvent(self, event: QPaintEvent) -> None:
-        """Draw the chevron that the theme leaves out."""
-        super().paintEvent(event)
-        painter = QPainter(self)
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        box = QRectF(self.width() - 26, (self.height() - 16) / 2, 16, 16)
-        draw_icon(painter, "down", box, self.palette().color(QPalette.ColorRole.PlaceholderText))
 
 
 class FirstRows(QAbstractTableModel):

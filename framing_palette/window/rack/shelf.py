@@ -13,6 +13,7 @@ from framing_palette.window.keeping import keep_sample
 from framing_palette.window.rack.gap_list import GapList
 from framing_palette.window.rack.hidden_list import HiddenList
 from framing_palette.window.rack.import_sheet import ImportSheet
+from framing_palette.window.rack.light_card import LightCard
 from framing_palette.window.rack.marks import Marks
 from framing_palette.window.rack.rows import RackRows, Row, rows_view
 from framing_palette.window.rack.state import NEAR_DELTA_E, RackState
@@ -31,7 +32,7 @@ class RackShelf(QWidget):
 
     def __init__(self, state: RackState, errands: Errands, swatches: SwatchBook) -> None:
         super().__init__()
-        self.near = NearPage(state, swatches)
+        self.near = NearPage(state, errands, swatches)
         self.gaps = GapList(state)
         self.bring = ImportSheet(state.book)
         self.measure = SwatchSheet(state, errands)
@@ -84,9 +85,10 @@ class NearPage(QWidget):
 
     compared = Signal()
 
-    def __init__(self, state: RackState, swatches: SwatchBook) -> None:
+    def __init__(self, state: RackState, errands: Errands, swatches: SwatchBook) -> None:
         super().__init__()
         self._state = state
+        self.light = LightCard(state, errands.runner)
         self.patch = Patch()
         self.title = words(strong=True, wrap=True)
         self.told = words(size="small", quiet=True, wrap=True)
@@ -171,6 +173,7 @@ class NearPage(QWidget):
         foot.setContentsMargins(0, 0, 0, 0)
         foot.setSpacing(0)
         foot.addWidget(rule())
+        foot.addWidget(self.light)
         foot.addWidget(self.marks)
         foot.addLayout(row)
         column = QVBoxLayout(self)
@@ -189,6 +192,7 @@ class NearPage(QWidget):
     def _make_room(self) -> None:
         is_low = self.height() < _LOW
         self.marks.whose.setVisible(not is_low)
+        self.light.setVisible(not is_low)
         self.head.setVisible(not (is_low and self.model.rowCount()))
 
     def _choose(self, index: QModelIndex) -> None:
@@ -217,7 +221,9 @@ class NearPage(QWidget):
         self.compared.emit()
 
     def _let(self) -> None:
-        self.marks.show_sample(self.code_in_hand())
+        code = self.code_in_hand()
+        self.marks.show_sample(code)
+        self.light.show_sample(self._state.known(code))
         self.view.setVisible(self.model.rowCount() > 0)
         self._make_room()
         self.foot.setVisible(bool(self.code_in_hand() or self._state.marked))

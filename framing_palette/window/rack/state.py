@@ -107,6 +107,13 @@ class RackState(QObject):
         """Return the sample of a row of the points."""
         return self.catalogue.samples[int(self.points.place[row])]
 
+    def known(self, code: str) -> Sample | None:
+        """Return the sample of a code; None when the catalogue has none."""
+        catalogue = self.session.catalogue
+        if code not in catalogue:
+            return None
+        return catalogue[code]
+
     def row_of(self, code: str) -> int:
         """Return the row of a sample; -1 when the map does not know it."""
         return self._row_of.get(code, -1)

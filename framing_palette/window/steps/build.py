@@ -9,6 +9,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from framing_palette.catalogue import Sample
 from framing_palette.design import Depth, mouldings_that_fit
 from framing_palette.design.depth_words import depth_words
 from framing_palette.errors import FramingPaletteError
@@ -20,6 +21,7 @@ from framing_palette.window.build_liked import BuildLiked
 from framing_palette.window.build_samples import BuildSamples
 from framing_palette.window.controls import push_button, words
 from framing_palette.window.forms import Choice, scrolled
+from framing_palette.window.light_bar import LightBar
 from framing_palette.window.option_tabs import OptionTabs
 from framing_palette.window.preview_pane import PreviewPane
 from framing_palette.window.section.parts import PartList
@@ -104,6 +106,7 @@ class BuildStage(QWidget):
         self.section = SectionView(session, bench, counter.swatches)
         self.parts = PartList(session, bench, counter.swatches)
         self.facts = Facts(session, bench)
+        self.light = LightBar(session, counter.errands, lambda: _samples_of(bench, session))
         self.tabs = OptionTabs(session)
         self.begin = Begin(session)
         self._both = QStackedWidget()
@@ -111,6 +114,7 @@ class BuildStage(QWidget):
         self.section.refused.connect(self.parts.say)
         bench.changed.connect(self._show_what_there_is)
         bench.changed.connect(self.preview.follow)
+        bench.changed.connect(self.light.follow)
         self._show_what_there_is()
 
     def _lay_out(self) -> None:
@@ -128,7 +132,15 @@ class BuildStage(QWidget):
         split = QSplitter(Qt.Orientation.Horizontal)
         split.setHandleWidth(1)
         split.setChildrenCollapsible(False)
-        split.addWidget(self.preview)
+        seen = QWidget()
+        seen.setObjectName("panel")
+        seen.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        under = QVBoxLayout(seen)
+        under.setContentsMargins(0, 0, 0, 0)
+        under.setSpacing(0)
+        under.addWidget(self.preview, 1)
+        under.addWidget(self.light)
+        split.addWidget(seen)
         split.addWidget(made_of)
         split.setStretchFactor(0, 13)
         split.setStretchFactor(1, 10)
@@ -141,6 +153,12 @@ class BuildStage(QWidget):
 
     def _show_what_there_is(self) -> None:
         self._both.setCurrentIndex(int(self._bench.design is not None))
+
+
+def _samples_of(bench: Bench, session: Session) -> list[Sample]:
+    """Return the samples of the design in hand, from the art outward."""
+    codes = bench.design.codes if bench.design is not None else ()
+    return [session.catalogue[code] for code in codes if code in session.catalogue]
 
 
 class Facts(QWidget):
