@@ -105,9 +105,7 @@ def test_a_sample_under_a_light_changes_its_colours_alone() -> None:
 def test_a_pair_of_equal_spectra_stays_a_match_everywhere() -> None:
     match = compare_under_lights(measured(GREEN), measured(GREEN))
     assert match.difference == 0
-    assert (
-        match.sentence == "matches here and stays so in every light tried: ΔE00 0.0 at most"
-    )
+    assert match.sentence == "matches here and stays so in every light tried: ΔE00 0.0 at most"
     assert compare_under_lights(measured(GREEN), measured(GREEN), ["A"]).sentence.startswith(
         "matches here and stays so under warm bulbs"
     )
