@@ -146,6 +146,7 @@ class LightError(FramingPaletteError, ValueError):
     """What should tell how the light falls off across a photograph cannot tell it."""
 
     def __init__(self, problem: str, *, todo: str) -> None:
+        self.problem, self.todo = problem, todo
         super().__init__(f"{problem[:1].upper()}{problem[1:]}: {todo}.")
 
 

@@ -18,8 +18,13 @@ from framing_palette.picture.findings import (
     Texture,
 )
 from framing_palette.picture.intake import INTAKE_SIDE, Intake, IntakeWishes, take_in
-from framing_palette.picture.intake_files import read_chart_file, read_corners_file
+from framing_palette.picture.intake_files import (
+    read_chart_file,
+    read_corners_file,
+    read_light_file,
+)
 from framing_palette.picture.intake_report import intake_report
+from framing_palette.picture.light_fields import LightField
 from framing_palette.picture.looking import (
     Survey,
     findings_from_survey,
@@ -62,6 +67,7 @@ __all__ = [
     "Findings",
     "Intake",
     "IntakeWishes",
+    "LightField",
     "PaletteColour",
     "Part",
     "PatchError",
@@ -90,6 +96,7 @@ __all__ = [
     "read_chart_file",
     "read_corners_file",
     "read_findings",
+    "read_light_file",
     "read_picture_file",
     "read_region",
     "read_regions_file",

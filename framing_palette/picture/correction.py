@@ -108,13 +108,17 @@ class GreyBalance:
         return np.asarray(xyz_d50_to_lab_d50(adapt(xyz, self.white_xyz, d50)), dtype=np.float32)
 
 
-def read_patches(patches: Sequence[FloatArray]) -> PatchReading:
+def read_patches(
+    patches: Sequence[FloatArray], evened: Sequence[FloatArray] | None = None
+) -> PatchReading:
     """Return the patches' linear light, and name those that are clipped, black or in glare.
 
     Parameters
     ----------
     patches
-        24 arrays of shape (pixels, 3), linear sRGB.
+        24 arrays of shape (pixels, 3), linear sRGB, as photographed: faults are looked for here.
+    evened
+        The same after uneven light was divided out: light is read here.
 
     Raises
     ------
@@ -127,6 +131,8 @@ def read_patches(patches: Sequence[FloatArray]) -> PatchReading:
         for place, patch in enumerate(patches)
         if (fault := _fault(patch, linear[place]))
     }
+    if evened is not None:
+        linear = np.array([np.median(patch, axis=0) for patch in evened], dtype=np.float64)
     reading = PatchReading(linear, faults)
     if len(faults) > MOST_BAD_PATCHES:
         names = chart_names()

@@ -24,6 +24,8 @@ from framing_palette.picture.correction import (
     light_slope,
     read_patches,
 )
+from framing_palette.picture.evening import Evened, evened_out
+from framing_palette.picture.light_fields import LightField
 from framing_palette.picture.pictures import ColourTrust, Picture
 from framing_palette.picture.squaring import (
     WHOLE,
@@ -67,6 +69,9 @@ class IntakeWishes:
     chart_size
         True width and height between the outer edges of the corner patches, when the chart lies
         in the plane of the art; gives the scale when the art's size is not known.
+    light
+        What a photographed plain sheet told of the light; "auto" asks the table around the art,
+        "none" leaves uneven light alone.
     """
 
     corners: Corners | None = None
@@ -74,6 +79,7 @@ class IntakeWishes:
     grey: Point | None = None
     art_size: tuple[Length, Length] | None = None
     chart_size: tuple[Length, Length] | None = None
+    light: Literal["auto", "none"] | LightField = "auto"
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -94,6 +100,8 @@ class Intake:
         The chart as photographed, or None.
     method
         What corrected the colour, in words.
+    light
+        What was done about uneven light.
     """
 
     picture: Picture
@@ -102,6 +110,7 @@ class Intake:
     chart: Chart | None
     patches: PatchReading | None
     method: str
+    light: Evened
 
 
 def take_in(photograph: Picture, wishes: IntakeWishes | None = None) -> Intake:
@@ -122,14 +131,19 @@ def take_in(photograph: Picture, wishes: IntakeWishes | None = None) -> Intake:
         When the corners cannot be those of a picture.
     FieldError
         When a size is not above zero.
+    LightError
+        When the plain sheet does not fit this photograph.
     """
     wishes = wishes or IntakeWishes()
     linear = np.asarray(lab_d50_to_linear_srgb(photograph.lab_d50), np.float32)
     seen = lab_d50_to_srgb_u8(photograph.lab_d50)
     chart = _chart(wishes, linear, seen)
-    corrected = _corrected(photograph, wishes, linear, chart)
     corners, found, notices = _corners(wishes, seen, chart)
-    squared = squared_up(linear, corners, proportions=_proportions(wishes))
+    light = evened_out(linear, wishes.light, corners, chart)
+    corrected = _corrected(photograph, wishes, linear, light, chart)
+    squared = squared_up(light.linear, corners, proportions=_proportions(wishes))
+    if light.source != "none":
+        notices.append(light.words)
     lab = corrected.convert(squared.image)
     lab.flags.writeable = False
     picture = replace(
@@ -142,7 +156,7 @@ def take_in(photograph: Picture, wishes: IntakeWishes | None = None) -> Intake:
         notices=(*photograph.notices, *notices, *squared.notices, *corrected.notices),
     )
     picture = _with_scale(picture, wishes, corners, chart)
-    return Intake(picture, corners, found, chart, corrected.patches, corrected.method)
+    return Intake(picture, corners, found, chart, corrected.patches, corrected.method, light)
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -163,19 +177,27 @@ def _chart(wishes: IntakeWishes, linear: Float32Array, seen: UInt8Array) -> Char
 
 
 def _corrected(
-    photograph: Picture, wishes: IntakeWishes, linear: Float32Array, chart: Chart | None
+    photograph: Picture,
+    wishes: IntakeWishes,
+    linear: Float32Array,
+    light: Evened,
+    chart: Chart | None,
 ) -> _Corrected:
     clipped = photograph.colour_trust.clipped_share
     if chart is not None:
-        patches = read_patches(sampled_patches(chart.corners, linear))
+        # Whether a patch is clipped shows in the photograph, how bright it is once light is even.
+        patches = read_patches(
+            sampled_patches(chart.corners, linear), sampled_patches(chart.corners, light.linear)
+        )
         correction = fit_correction(patches)
-        trust = chart_trust(patches, correction, clipped)
+        is_known = light.fall_off is not None
+        trust = chart_trust(patches, correction, clipped, is_light_known=is_known)
         notices = tuple(_light_notices(patches, correction))
         return _Corrected(correction, trust, f"chart, {correction.kind}", patches, notices)
     is_known = photograph.colour_trust.method == "chart"  # taken in before, and cut out since
     missing = () if wishes.chart == "none" or is_known else (NO_CHART,)
     if wishes.grey is not None:
-        balance: GreyBalance = grey_balance(_around(linear, wishes.grey))
+        balance: GreyBalance = grey_balance(_around(linear, wishes.grey))  # one place, one light
         method = "grey, the light's colour taken out"
         return _Corrected(balance, grey_trust(clipped), method, notices=missing)
     method = "none, as the file says"

@@ -1,14 +1,20 @@
-"""Corner files: where the designer marked the art or the chart in a photograph."""
+"""What comes to an intake in files of its own: marked corners, and the plain sheet."""
 
 import json
 from pathlib import Path
 from typing import NoReturn, cast
 
-from framing_palette.errors import CornersFileError
+import numpy as np
+
+from framing_palette.errors import CornersFileError, LightError, PictureFileError
+from framing_palette.picture.light_fields import LightField
+from framing_palette.picture.lighting import light_of_sheet
+from framing_palette.picture.reading import read_picture_file
 from framing_palette.picture.squaring import Corners, checked_corners
 from framing_palette.whole_files import read_whole
 
 MOST_BYTES = 100_000
+_SHEET_SIDE = 800
 _FARTHEST = 1e6  # far beyond any picture; a number that is none is not within it either
 _FORM = '{"corners": [[x, y], [x, y], [x, y], [x, y]]}, x and y from 0 to 1'
 
@@ -39,6 +45,27 @@ def read_chart_file(path: Path) -> Corners:
     points = _four_points(path)
     checked_corners(points)
     return points
+
+
+def read_light_file(path: Path) -> LightField:
+    """Return the light that the photograph of a plain sheet tells.
+
+    Raises
+    ------
+    PictureFileError
+        When it cannot be read, or is no photograph of a plain sheet.
+    """
+    from framing_palette.colour import lab_d50_to_linear_srgb
+
+    sheet = read_picture_file(path, max_side=_SHEET_SIDE)
+    try:
+        return light_of_sheet(np.asarray(lab_d50_to_linear_srgb(sheet.lab_d50), np.float32))
+    except LightError as fault:
+        raise PictureFileError(
+            path,
+            problem=f"tells nothing of the light, because {fault.problem}",
+            todo=fault.todo,
+        ) from fault
 
 
 def _four_points(path: Path) -> Corners:

@@ -37,6 +37,11 @@ def intake_report(intake: Intake) -> dict[str, Any]:
                 "max": _rounded(trust.max_delta_e),
             },
         },
+        "light": {
+            "evened_by": intake.light.source,
+            "fall_off": _rounded(intake.light.fall_off),
+            "words": intake.light.words,
+        },
         "colour_trust": trust_report(trust),
         "mm_per_px": _rounded(intake.picture.mm_per_px, 6),
         "width_px": intake.picture.columns,

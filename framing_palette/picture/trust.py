@@ -22,6 +22,9 @@ _MEANING: Final = {
     TrustGrade.HUES: "enough to choose between neighbouring hues, not between whites",
     TrustGrade.FAMILIES: "only for broad families of colour",
 }
+AT_THE_CHART: Final = (
+    " This holds where the light is as on the chart; nothing tells how even it is across the art."
+)
 GREY_WORDS: Final = (
     "Only the colour of the light was taken out, by the picked grey: good for broad families of "
     "colour; put a colour chart beside the art to know more."
@@ -35,12 +38,23 @@ def grade_of(mean: float, p95: float) -> TrustGrade:
     return TrustGrade.HUES if mean <= HUES_UP_TO else TrustGrade.FAMILIES
 
 
-def chart_trust(reading: PatchReading, correction: Correction, clipped_share: float) -> ColourTrust:
-    """Return what is known after a correction by the chart."""
+def chart_trust(
+    reading: PatchReading,
+    correction: Correction,
+    clipped_share: float,
+    *,
+    is_light_known: bool = True,
+) -> ColourTrust:
+    """Return what is known after a correction by the chart.
+
+    Where nothing tells how even the light is, the words say that the error is that at the chart.
+    """
     errors = correction.errors
     mean, p95 = float(errors.mean()), float(np.percentile(errors, 95))
     grade = grade_of(mean, p95)
     words = f"Colours good to about {mean:.1f} ΔE00: {_MEANING[grade]}."
+    if not is_light_known:
+        words += AT_THE_CHART
     if reading.faults:
         names = chart_names()
         left_out = ", ".join(f"{names[place]} ({why})" for place, why in reading.faults.items())

@@ -131,6 +131,8 @@ class IntakeCamera(QObject):
             self._go_on()  # a hand that moved does not end the live picture
         else:
             self.put_away()
+            if isinstance(self.source, int):
+                self.source = 0  # the next try begins with the first again
 
     def _leave(self) -> None:
         if self._session.step != "intake":

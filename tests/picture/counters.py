@@ -90,6 +90,7 @@ def counter(
     exposure: float = 0.82,
     turn: int = 0,
     vignette: float = 0.0,
+    slant: float = 0.0,
     noise: float = 0.002,
     mirrored: bool = False,
     with_chart: bool = True,
@@ -97,8 +98,6 @@ def counter(
     seed: int = 3,
 ) -> Counter:
     """Return a photograph of 1500 x 1000 px with the art at left and the chart at right."""
-    import cv2
-
     rng = np.random.default_rng(seed)
     table_top = np.full((1000, 1500, 3), camera_rgb(np.full(36, 0.16), light, balance=balance))
     art = _tiles(camera_rgb(art_reflectances(), light, balance=balance), ART_COLUMNS, ART_ROWS, 0.0)
@@ -112,19 +111,76 @@ def counter(
         _lay_card(table_top, chart, np.roll(chart_corners, -turn, axis=0), light, balance)
     if charts > 1:
         _lay_card(table_top, chart, chart_corners + np.array([0, 340]), light, balance)
-    y, x = np.mgrid[0:1000, 0:1500]
-    away = ((x - 750) / 900) ** 2 + ((y - 500) / 900) ** 2
-    lit = table_top * (exposure * (1 - vignette * away))[..., None]
-    lit = cv2.GaussianBlur(lit, (0, 0), 0.8) + rng.normal(0, noise, lit.shape)
-    encoded = np.where(
-        lit <= 0.0031308, 12.92 * lit, 1.055 * np.maximum(lit, 1e-9) ** (1 / 2.4) - 0.055
-    )
-    pixels = np.rint(np.clip(encoded, 0, 1) * 255).astype(np.uint8)
+    pixels = _photographed(table_top, fall_off(vignette, slant) * exposure, noise, rng)
     if mirrored:
         pixels = np.ascontiguousarray(pixels[:, ::-1])
     return Counter(
         pixels, art_corners / (1500, 1000), np.roll(chart_corners, -turn, axis=0) / (1500, 1000)
     )
+
+
+def fall_off(vignette: float, slant: float) -> np.ndarray:
+    """Return the light across the photograph: a lens that darkens outward, a lamp at one side."""
+    y, x = np.mgrid[0:1000, 0:1500]
+    away = ((x - 750) / 900) ** 2 + ((y - 500) / 900) ** 2
+    return (1 - vignette * away) * (1 + slant * (x - 750) / 750)
+
+
+def plain_sheet(
+    light: str = "D50",
+    *,
+    balance: float = 0.7,
+    exposure: float = 0.7,
+    vignette: float = 0.0,
+    slant: float = 0.0,
+    noise: float = 0.002,
+    marks: int = 0,
+    covers: float = 1.0,
+    grain: float = 0.0,
+    second_light: str | None = None,
+    seed: int = 5,
+) -> np.ndarray:
+    """Return the photograph of a plain grey sheet at the same place, 8-bit sRGB.
+
+    ``marks`` dark blots lie on it, it covers a share of the photograph's width and height, has a
+    coarse ``grain``, and a second lamp may take over towards the right.
+    """
+    import cv2
+
+    rng = np.random.default_rng(seed)
+    grey = np.full(36, 0.7)
+    scene = np.full((1000, 1500, 3), camera_rgb(grey, light, balance=balance))
+    if second_light is not None:
+        other = camera_rgb(grey, second_light, balance=0.0)
+        share = np.linspace(0, 1, 1500)[None, :, None]
+        scene = scene * (1 - share) + other * share
+    if grain:
+        coarse = rng.normal(0, grain, (25, 38)).astype(np.float32)
+        scene = (
+            scene * (1 + cv2.resize(coarse, (1500, 1000), interpolation=cv2.INTER_CUBIC))[..., None]
+        )
+    for _ in range(marks):
+        x, y = int(rng.integers(100, 1400)), int(rng.integers(100, 900))
+        cv2.circle(scene, (x, y), int(rng.integers(15, 60)), (0.05, 0.05, 0.06), -1)
+    bare = np.full(scene.shape, camera_rgb(np.full(36, 0.16), light, balance=balance))
+    edge_x, edge_y = round(750 * (1 - covers)), round(500 * (1 - covers))
+    bare[edge_y : 1000 - edge_y, edge_x : 1500 - edge_x] = scene[
+        edge_y : 1000 - edge_y, edge_x : 1500 - edge_x
+    ]
+    return _photographed(bare, fall_off(vignette, slant) * exposure, noise, rng)
+
+
+def _photographed(
+    scene: np.ndarray, light: np.ndarray, noise: float, rng: np.random.Generator
+) -> np.ndarray:
+    import cv2
+
+    lit = cv2.GaussianBlur(scene * light[..., None], (0, 0), 0.8)
+    lit = lit + rng.normal(0, noise, lit.shape)
+    encoded = np.where(
+        lit <= 0.0031308, 12.92 * lit, 1.055 * np.maximum(lit, 1e-9) ** (1 / 2.4) - 0.055
+    )
+    return np.rint(np.clip(encoded, 0, 1) * 255).astype(np.uint8)
 
 
 def _tiles(colours: np.ndarray, columns: int, rows: int, gap: float) -> np.ndarray:

@@ -99,7 +99,7 @@ def test_freeze_goes_straight_into_intake_as_the_mean_of_the_frames(
 def test_something_that_moves_is_said_and_the_live_picture_goes_on(
     step: IntakeStep, qtbot: QtBot, tmp_path: Path
 ) -> None:
-    camera = live(step, video(tmp_path / "jumps.avi", 200, jumps=True), qtbot)
+    camera = live(step, video(tmp_path / "jumps.avi", 60, jumps=True), qtbot)
     qtbot.mouseClick(stage_of(step).camera_view.freeze, LEFT)
     qtbot.waitUntil(lambda: not camera.is_freezing, timeout=20_000)
     assert "something move" in stage_of(step).camera_view.told.text()
@@ -130,7 +130,7 @@ def test_a_camera_that_is_lost_is_told_and_put_away(
 def test_the_camera_never_runs_unseen(
     shell: Shell, step: IntakeStep, qtbot: QtBot, tmp_path: Path
 ) -> None:
-    camera = live(step, video(tmp_path / "still.avi", 400), qtbot)
+    camera = live(step, video(tmp_path / "still.avi", 120), qtbot)
     shell.go("read")
     assert not camera.is_on
     qtbot.waitUntil(lambda: not shell.runner.is_busy(), timeout=10_000)
@@ -139,7 +139,7 @@ def test_the_camera_never_runs_unseen(
 
 
 def test_escape_puts_the_camera_away(step: IntakeStep, qtbot: QtBot, tmp_path: Path) -> None:
-    camera = live(step, video(tmp_path / "still.avi", 400), qtbot)
+    camera = live(step, video(tmp_path / "still.avi", 120), qtbot)
     qtbot.keyClick(stage_of(step).camera_view, Qt.Key.Key_Escape)
     assert not camera.is_on
     assert stage_of(step).empty.isVisible()
@@ -172,7 +172,7 @@ def test_frames_come_no_larger_than_they_are_shown(
 def test_freeze_is_at_hand_once_there_is_something_to_freeze(
     step: IntakeStep, qtbot: QtBot, tmp_path: Path
 ) -> None:
-    live(step, video(tmp_path / "still.avi", 200), qtbot)
+    live(step, video(tmp_path / "still.avi", 90), qtbot)
     freeze = stage_of(step).camera_view.freeze
     assert freeze.isEnabled()
     assert step.counter.session.step == "intake"

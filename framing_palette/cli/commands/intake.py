@@ -2,19 +2,21 @@
 
 import argparse
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Literal
 
 from framing_palette.cli.inputs import add_json, read_length
 from framing_palette.cli.printing import print_json, progress, tell
 
 if TYPE_CHECKING:
-    from framing_palette.picture import IntakeWishes
+    from framing_palette.picture import IntakeWishes, LightField
     from framing_palette.units import Length
 
 SUMMARY = "square up a photograph of the art and correct its colour"
 EXPLANATION = """\
 Find or take the art's corners, square it up, correct its colour by a 24-patch chart (or by a picked
-grey), and write a 16-bit picture with its profile. Says how good the colours are now, and what for.
+grey), even out the light where something plain tells it, and write a 16-bit picture with its
+profile, which also holds its scale and colour error. Says how good the colours are now, and what
+for.
 A corners file holds {"corners": [[x, y], [x, y], [x, y], [x, y]]}, x and y from 0 to 1.
 
 example: framing-palette intake counter.jpg --width "60 cm" --height "42 cm" --out picture.png"""
@@ -38,6 +40,13 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     )
     parser.add_argument(
         "--grey", metavar="X,Y", help="a place that should be neutral, 0 to 1, if there is no chart"
+    )
+    parser.add_argument(
+        "--plain",
+        metavar="FILE|none",
+        help="photograph of a plain white or grey sheet from the same place under the same light, "
+        "which tells how the light falls off; without it a plain table around the art is asked, "
+        "none leaves uneven light alone",
     )
     parser.add_argument("--width", metavar="LENGTH", help="true width of the art")
     parser.add_argument("--height", metavar="LENGTH", help="true height of the art")
@@ -87,7 +96,19 @@ def _wishes(arguments: argparse.Namespace) -> "IntakeWishes":
         chart=chart if chart in ("auto", "none") else read_chart_file(Path(chart)),
         grey=_place(arguments.grey),
         art_size=_art_size(arguments),
+        light=_light(arguments.plain),
     )
+
+
+def _light(plain: str | None) -> 'LightField | Literal["auto", "none"]':
+    from framing_palette.picture import read_light_file
+
+    if plain is None:
+        return "auto"
+    if plain == "none":
+        return "none"
+    with progress(f"Reading {plain}"):
+        return read_light_file(Path(plain))
 
 
 def _place(text: str | None) -> tuple[float, float] | None:
