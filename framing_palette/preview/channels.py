@@ -56,16 +56,22 @@ def multiply_by(image: Float32Array, gain: Float32Array) -> None:
     lines *= along_lines(gain, image.shape[1])
 
 
+def for_each_channel(grey: Float32Array) -> Float32Array:
+    """Return one value for each pixel, shape (rows, columns), as (rows, columns, 3)."""
+    import cv2
+
+    planes = cv2.cvtColor(np.ascontiguousarray(grey, np.float32), cv2.COLOR_GRAY2BGR)
+    return np.asarray(planes, np.float32)
+
+
 def lit_by(image: Float32Array, lit: Float32Array) -> Float32Array:
     """Return a colour image multiplied by the light on each pixel, shape (rows, columns)."""
-    return image * lit[..., None]
+    planes = for_each_channel(lit)
+    return np.multiply(image, planes, out=planes)
 
 
 def tinted(gain: Float32Array, colour: Float32Array) -> Float32Array:
     """Return one colour, shape (3,), multiplied by a gain for each pixel, shape (rows, columns)."""
-    import cv2
-
-    planes = cv2.cvtColor(np.ascontiguousarray(gain, np.float32), cv2.COLOR_GRAY2BGR)
-    linear = np.asarray(planes, np.float32)
+    linear = for_each_channel(gain)
     multiply_by(linear, colour)
     return linear

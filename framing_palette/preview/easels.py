@@ -32,7 +32,7 @@ from framing_palette.preview.tiling import Extent
 
 _MEGABYTE = 1_000_000
 _LARGE_PX = 4_000_000  # a larger picture is kept reduced, so that moving it stays quick
-_STRETCH_ROWS = 128  # put together at a time, within the cache
+_STRETCH_ROWS = 64  # put together at a time, within the cache
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -247,7 +247,7 @@ def _encoded(pieces: list[Piece], box: Box) -> UInt8Array:
 
     def fill(first: int) -> None:
         part = box._replace(row_0=first, row_1=min(first + _STRETCH_ROWS, box.row_1))
-        srgb[part.within(box)] = srgb_u8(lay(pieces, part))
+        srgb_u8(lay(pieces, part), out=srgb[part.within(box)])
 
     firsts = range(box.row_0, box.row_1, _STRETCH_ROWS)
     for _ in shared_out(fill, firsts, ahead=len(firsts)):

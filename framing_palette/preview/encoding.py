@@ -19,22 +19,28 @@ def _table() -> UInt8Array:
     return table
 
 
-def srgb_u8(linear: Float32Array) -> UInt8Array:
+def srgb_u8(linear: Float32Array, *, out: UInt8Array | None = None) -> UInt8Array:
     """Return 8-bit sRGB of linear sRGB, clipped channel by channel.
 
     65,536 levels of light are told apart, which keeps every 8-bit step, the darkest included.
+
+    Parameters
+    ----------
+    linear
+        Shape (rows, columns, 3).
+    out
+        Written to when given, of the same shape.
     """
     import cv2
 
-    lines = linear.reshape(linear.shape[0], -1) if linear.size else linear
-    srgb = np.empty(lines.shape, np.uint8)
-    rows = max(1, _CACHED // max(1, lines[:1].size))
-    for start in range(0, lines.shape[0], rows):
+    srgb = np.empty(linear.shape, np.uint8) if out is None else out
+    rows = max(1, _CACHED // max(1, linear[:1].size))
+    for start in range(0, linear.shape[0] if linear.size else 0, rows):
+        part = linear[start : start + rows]
         # Turned to whole numbers, rounded and cut off at both ends in one step.
-        part = lines[start : start + rows]
         levels = cv2.addWeighted(part, _STEPS - 1.0, part, 0.0, 0.0, dtype=cv2.CV_16U)
         srgb[start : start + rows] = _looked_up(levels)
-    return srgb.reshape(linear.shape)
+    return srgb
 
 
 def _looked_up(levels: np.ndarray) -> UInt8Array:
@@ -50,7 +56,7 @@ def clipped_pixels(linear: Float32Array) -> int:
     """Return how many pixels hold a colour that an sRGB screen cannot show."""
     import cv2
 
-    if not linear.size:
+    if not linear.size or (linear.min() >= -_SLACK and linear.max() <= 1.0 + _SLACK):
         return 0
     rows, columns = linear.shape[:2]
     shown = cv2.inRange(linear, (-_SLACK,) * 3, (1.0 + _SLACK,) * 3)

@@ -14,7 +14,7 @@ Places = NDArray[np.int64]
 
 PATCH, OVERLAP = 0.8, 0.3  # of the tile, of the patch
 TRIES = 14
-COMPARED = 40  # rows or columns looked at when patches are compared
+COMPARED = 24  # rows or columns looked at when patches are compared
 _SEAM = 2.0  # a step over the edge may be this many times a usual step
 _ALIKE = 0.12  # of the tile: patches nearer than this look the same
 

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from framing_palette.arrays import Float32Array
+from framing_palette.preview.channels import lit_by
 from framing_palette.preview.grids import Box
 
 
@@ -57,8 +58,7 @@ def _lay_one(piece: Piece, shared: Box, canvas: Float32Array, box: Box) -> None:
     source = piece.linear[rows, columns]
     target = canvas[shared.within(box)]
     if piece.cover is not None:
-        part = piece.cover[rows, columns][..., None]
-        target += (source - target) * part
+        target += lit_by(source - target, piece.cover[rows, columns])
         return
     edges = _edge_lines(piece, rows, columns)
     below = [(place, target[place].copy(), cover) for place, cover in edges]

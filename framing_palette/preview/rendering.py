@@ -165,7 +165,7 @@ def drawn(
     srgb = np.empty((view.box.rows, view.box.columns, 3), np.uint8)
 
     def keep(linear: Float32Array, box: Box) -> int:
-        srgb[box.within(view.box)] = srgb_u8(linear)
+        srgb_u8(linear, out=srgb[box.within(view.box)])
         return clipped_pixels(linear)
 
     clipped = draw_bands(show, view, options, easel, keep=keep, tell=tell)

@@ -209,7 +209,7 @@ def heights(layer: LayerPlan, at_mm: Float64Array) -> tuple[Float64Array, Float6
     first, last = _turning_slopes(x, height)
     width = _ROUNDED_MM[layer.build]
     shifts = np.linspace(-width / 2, width / 2, _ARRIS_TAPS)
-    slope = sum(_slope_at(at_mm + shift, x, first, last) for shift in shifts) / _ARRIS_TAPS
+    slope = _slope_at(at_mm + shifts[:, None], x, first, last).mean(axis=0)
     return z, np.asarray(slope)
 
 
@@ -229,8 +229,8 @@ def _slope_at(
     at_mm: Float64Array, x: Float64Array, first: Float64Array, last: Float64Array
 ) -> Float64Array:
     segment = np.clip(np.searchsorted(x, at_mm, side="right") - 1, 0, x.size - 2)
-    share = (at_mm - x[segment]) / np.maximum(x[segment + 1] - x[segment], 1e-3)
-    slope = first[segment] + (last[segment] - first[segment]) * np.clip(share, 0.0, 1.0)
+    share = ((at_mm - x[:-1][segment]) / np.maximum(np.diff(x), 1e-3)[segment]).clip(0.0, 1.0)
+    slope = first[segment] + (last - first)[segment] * share
     return np.where((at_mm < x[0]) | (at_mm >= x[-1]), 0.0, slope)
 
 

@@ -6,7 +6,13 @@ import numpy as np
 
 from framing_palette.arrays import Float32Array, Float64Array
 from framing_palette.catalogue import Finish
-from framing_palette.preview.channels import along_lines, lit_by, tinted
+from framing_palette.preview.channels import (
+    along_lines,
+    for_each_channel,
+    in_lines,
+    lit_by,
+    tinted,
+)
 from framing_palette.preview.grids import Box
 from framing_palette.preview.plans import Hole, LayerPlan, Side
 from framing_palette.preview.sections import Daylight, Site, daylight, lamp_above, ridges
@@ -110,8 +116,8 @@ def shade(
             _gleam(linear[rows], surface.colour if base is None else base[rows])
     elif glint is not None:
         for rows in _where(glint, 0.0):
-            added = np.repeat(glint[rows], 3, axis=1)
-            _bend(linear[rows].reshape(added.shape), added)
+            added = in_lines(for_each_channel(glint[rows]))
+            _bend(in_lines(linear[rows]), added)
     return linear
 
 
@@ -125,8 +131,8 @@ def _where(light: Float32Array, above: float) -> Iterator[slice]:
 
 def _gleam(linear: Float32Array, base: Float32Array) -> None:
     """Bend what leaf returns beyond its own colour toward white, in place."""
-    lines = linear.reshape(linear.shape[0], -1)
-    own = along_lines(base, linear.shape[1]) if base.ndim == 1 else base.reshape(lines.shape)
+    lines = in_lines(linear)
+    own = along_lines(base, linear.shape[1]) if base.ndim == 1 else in_lines(base)
     added = np.maximum(lines - own, 0.0)
     np.minimum(lines, own, out=lines)
     _bend(lines, added)

@@ -7,7 +7,7 @@ import numpy as np
 
 from framing_palette.arrays import Float32Array, Float64Array
 from framing_palette.catalogue import Finish
-from framing_palette.preview.channels import lit_by
+from framing_palette.preview.channels import for_each_channel, lit_by
 from framing_palette.preview.grids import Box
 from framing_palette.preview.pieces import Piece
 from framing_palette.preview.plans import Build, LayerPlan, Rect, Side
@@ -218,12 +218,12 @@ def _join_corners(ring: Ring, side: Side, box: Box, linear: Float32Array) -> Non
         part = linear[corner.within(box)]
         part += lit_by(side_strip(ring, upright, corner) - part, share)
         if not ring.bare:
-            part *= _seam(from_seam, grid.px_per_mm)
+            part *= for_each_channel(_seam(from_seam, grid.px_per_mm))
 
 
 def _seam(from_seam_px: Float64Array, px_per_mm: float) -> Float32Array:
     """Return the darkening of the joint's hairline, thinner than a pixel at most scales."""
     width = max(_SEAM_MM * px_per_mm, 1e-3)
     inked = np.clip(width / 2 + 0.5 - np.abs(from_seam_px), 0.0, min(width, 1.0))
-    seam: Float32Array = (1.0 - _SEAM_DEPTH * inked)[..., None].astype(np.float32)
+    seam: Float32Array = (1.0 - _SEAM_DEPTH * inked).astype(np.float32)
     return seam

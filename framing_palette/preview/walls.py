@@ -186,14 +186,15 @@ def _lamp_left(plan: Plan, grid: Grid, rows: int, columns: int, light: Light) ->
     import cv2
 
     total = np.zeros((rows, columns), np.float32)
+    covered = np.empty((rows, columns), np.uint8)
     for azimuth, elevation in _lamp_points(light):
-        covered = np.zeros((rows, columns), np.uint8)
+        covered.fill(0)
         away = 1.0 / tan(elevation)
         for rect, height in _outlines(plan):
             shift = (-sin(azimuth) * height * away, cos(azimuth) * height * away)
             hull = _swept(rect, shift, grid)
             cv2.fillConvexPoly(covered, hull, 255, lineType=cv2.LINE_AA, shift=4)
-        total += covered
+        cv2.accumulate(covered, total)
     left = 1.0 - total / (255.0 * _LAMP_POINTS)
     return np.asarray(cv2.GaussianBlur(left, (0, 0), 1.0), np.float32)
 

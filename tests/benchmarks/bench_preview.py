@@ -1,17 +1,22 @@
 """How fast and how lean designs are rendered, against the same composition with Pillow alone.
 
-The reference draws what a plain program would: the photograph resized by Lanczos and pasted, every
-layer a filled rectangle, every bevel four polygons, the rails four polygons, no light, no texture.
+The reference does what a plain, careful program would do with Pillow, and no more; each step is in
+it because our rendering cannot do without it either:
 
-Measured on 2 cores shared with other work (load 5), milliseconds by the clock and, in brackets, of
-the processor: 1600 x 1000 and five layers after one mat changed 21 (19), Pillow alone 25 (25), so
-0.8 times; from nothing, textures read and spread and the photograph converted, 152 (145), 5.8
-times. A4 at 300 dots an inch 1230 (618), 8.4 times. A4 holds 275 MB at most, of which 160 MB are
-there before the drawing.
+- The picture is resized by Lanczos, Pillow's good filter, and pasted: ours is averaged over areas.
+- Every layer is a filled rectangle or four polygons, every bevel and every rail four polygons, so
+  that mitres are cut at 45 degrees; sizes and places are those of the same plan.
+- It ends in the same 8-bit sRGB array of the same size.
 
-From nothing most goes into the five textures (47), the light along the strips (26), the
-photograph's conversion from CIELAB (20) and reading the texture files (12). Two threads over the
-layers were tried and gave a sixth, too little for their locks.
+What would slow it down is left out on purpose, so that the ratio does not flatter us: it is handed
+the picture as 8-bit sRGB, where ours begins from CIELAB; it leaves edges and mitres stepped, where
+ours cover parts of pixels; it counts no colours outside the gamut, since it cannot meet any. How
+long it takes when it begins from the same CIELAB is told beside it. It draws no light and no
+texture, as the target says; ours draws both, and from nothing means that the texture files are
+read and spread, the picture converted and the shadow on the wall worked out anew.
+
+Both pieces of work run by turns, so that other work on the machine slows both alike. Ours draws on
+two threads; the clock is what the target is about, the processor's time is told in brackets.
 """
 
 import subprocess
@@ -28,7 +33,7 @@ from framing_palette.catalogue import read_catalogue_folder
 from framing_palette.colour import lab_d50_to_srgb_u8, srgb_u8_to_lab_d50
 from framing_palette.design import Art, Design, Sides, layer_of, moulding_of
 from framing_palette.picture.pictures import ColourTrust, Picture, TrustGrade
-from framing_palette.preview import Easel, Options, plan_of, render
+from framing_palette.preview import Easel, Options, plan_of, render, walls
 from framing_palette.preview.rendering import whole_view
 from framing_palette.units import Length
 
@@ -77,6 +82,12 @@ class Took:
 
     clock: float
     processor: float
+
+    def __str__(self):
+        return f"{self.clock:.0f} ms by the clock ({self.processor:.0f} of the processor)"
+
+    def over(self, other):
+        return f"{self.clock / other.clock:.1f} ({self.processor / other.processor:.1f}) times"
 
 
 def best_of(times, *works):
@@ -134,7 +145,7 @@ def _four_sides(draw, grid, outer, inner, colour):
         draw.polygon(side, fill=colour)
 
 
-def test_a_window_sized_draft_after_one_layer_changed_and_from_nothing(rack, photograph):
+def test_a_window_sized_draft_after_one_layer_changed(rack, photograph):
     pixels, picture = photograph
     outers = ["M-CHALK-LINEN", "M-OYSTER-LINEN", "M-CHALK-SILK", "M-DENIM"]
     base = five_layers(rack)
@@ -153,24 +164,44 @@ def test_a_window_sized_draft_after_one_layer_changed_and_from_nothing(rack, pho
         easel.__init__()
         render(base, picture, rack, easel=easel, **look)
 
-    def from_nothing():
-        render(base, picture, rack, **look)
-
     def pillow():
         with_pillow(base, rack, pixels, 1600, WINDOW)
 
     rows = [best_of(6, afresh, changed_to(outer), pillow)[1:] for outer in outers]
     changed = Took(*np.mean([[r[0].clock, r[0].processor] for r in rows], axis=0))
     alone = min((r[1] for r in rows), key=lambda took: took.processor)
-    nothing = best_of(6, from_nothing)[0]
     print(
-        f"\n1600 x 1000, five layers, milliseconds by the clock (processor): one mat changed "
-        f"{changed.clock:.0f} ({changed.processor:.0f}), from nothing {nothing.clock:.0f} "
-        f"({nothing.processor:.0f}), Pillow alone {alone.clock:.0f} ({alone.processor:.0f}): "
-        f"{changed.processor / alone.processor:.1f} and "
-        f"{nothing.processor / alone.processor:.1f} times"
+        f"\n1600 x 1000, five layers, one mat changed: {changed}, Pillow alone {alone}: "
+        f"{changed.over(alone)}"
     )
     assert changed.processor <= 3 * alone.processor
+
+
+def forget():
+    """Forget what outlives a rendering but is no constant."""
+    walls._coarse_shadow.cache_clear()
+
+
+def test_a_window_sized_draft_from_nothing(rack, photograph):
+    pixels, picture = photograph
+    base = five_layers(rack)
+
+    def ours():
+        forget()
+        render(base, picture, rack, width_px=1600, options=WINDOW)
+
+    def pillow():
+        with_pillow(base, rack, pixels, 1600, WINDOW)
+
+    def pillow_from_lab():
+        with_pillow(base, rack, lab_d50_to_srgb_u8(picture.lab_d50), 1600, WINDOW)
+
+    took, alone, from_lab = best_of(16, ours, pillow, pillow_from_lab)
+    print(
+        f"\n1600 x 1000, five layers, from nothing: {took}, Pillow alone {alone}: "
+        f"{took.over(alone)}; Pillow from CIELAB {from_lab}: {took.over(from_lab)}"
+    )
+    assert took.clock <= 3 * alone.clock
 
 
 def test_a_sheet_of_a4_at_300_dots_an_inch(rack, photograph):
@@ -180,16 +211,16 @@ def test_a_sheet_of_a4_at_300_dots_an_inch(rack, photograph):
 
     def ours():
         told.clear()
+        forget()
         tell = lambda share: told.append(share) or True  # noqa: E731
         render(design, picture, rack, width_px=3508, options=paper, tell=tell)
 
-    took, alone = best_of(2, ours, lambda: with_pillow(design, rack, pixels, 3508, paper))
+    took, alone = best_of(5, ours, lambda: with_pillow(design, rack, pixels, 3508, paper))
     print(
-        f"\n3508 x 2480, milliseconds by the clock (processor): {took.clock:.0f} "
-        f"({took.processor:.0f}), Pillow alone {alone.clock:.0f} ({alone.processor:.0f}): "
-        f"{took.processor / alone.processor:.1f} times; progress told {len(told)} times"
+        f"\n3508 x 2480: {took}, Pillow alone {alone}: {took.over(alone)}; "
+        f"progress told {len(told)} times"
     )
-    assert took.processor < 30 * alone.processor
+    assert took.clock <= 3 * alone.clock
     assert len(told) > 5
 
 
