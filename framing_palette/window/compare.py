@@ -7,7 +7,7 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 from framing_palette.window.canvas.outlook import Outlook
 from framing_palette.window.compare_panel import ComparePanel
 from framing_palette.window.controls import IconButton, rule, words
-from framing_palette.window.look_view import level_scales, number_key
+from framing_palette.window.look_view import even_out, level_scales, number_key
 from framing_palette.window.session import Session
 from framing_palette.window.swatches import SwatchBook
 from framing_palette.window.tokens import MARGIN, WIDE_MARGIN
@@ -116,6 +116,7 @@ class CompareBoard(QWidget):
         seen = [panel for panel in self.panels if not panel.isHidden()]
         if not seen:
             return
+        even_out(self._row, self.width(), len(seen))
         has_room = self.height() >= _LEAST_FOR_WORDS
         width = self.width() // len(seen) - 2 * MARGIN
         for panel in seen:

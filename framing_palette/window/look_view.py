@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from framing_palette.design import check_cuttable
 from framing_palette.design.shown_widths import shown_widths
@@ -63,6 +63,11 @@ def level_scales(views: Sequence[LookView]) -> None:
     for view in views:
         view.border.least_border_mm = widest
         view.canvas.redraw_ground()
+
+
+def even_out(row: QHBoxLayout, width: int, count: int) -> None:
+    """Leave the odd pixels of a row at its end, so that all views are of one width."""
+    row.setContentsMargins(0, 0, (width - row.spacing() * (count - 1)) % max(1, count), 0)
 
 
 def designed_widths(session: Session, codes: tuple[str, ...]) -> tuple[Length, ...]:

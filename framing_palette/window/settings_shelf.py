@@ -10,6 +10,8 @@ from framing_palette.errors import FramingPaletteError
 from framing_palette.window.controls import words
 from framing_palette.window.forms import Choice, FormShelf, LengthField
 from framing_palette.window.greys import surround_color
+from framing_palette.window.job_book.book import JobBook
+from framing_palette.window.job_book.shop_settings import PlaceSetting, ProblemReport
 from framing_palette.window.preferences import DARKEST_SURROUND, LIGHTEST_SURROUND
 from framing_palette.window.session import Session
 
@@ -19,7 +21,7 @@ _GREY_STEPS = (2, 8, 14, 20, 30, 40, 50, 60, 70, 80, 88, 92, 96, 99)
 class SettingsShelf(FormShelf):
     """Changes the session's preferences, one value at a time."""
 
-    def __init__(self, session: Session) -> None:
+    def __init__(self, session: Session, book: JobBook) -> None:
         super().__init__(self.tr("Settings"), self.tr("They are kept for this shop's computer."))
         self._session = session
         self.choices: dict[str, Choice] = {}
@@ -27,8 +29,10 @@ class SettingsShelf(FormShelf):
         self.surround = QSlider(Qt.Orientation.Horizontal)
         self._add_looking()
         self._add_measures()
+        self._add_taste()
         self._add_client()
         self._add_screen()
+        self._add_jobs(book)
         self.end()
         session.preferences_changed.connect(self._show_all)
         self._show_all()
@@ -96,6 +100,19 @@ class SettingsShelf(FormShelf):
             self.tr("More than this stops the ticket and says which side."),
         )
 
+    def _add_taste(self) -> None:
+        self.section(self.tr("Taste"))
+        self._choice(
+            "taste_on",
+            self.tr("The shortlist is ordered by"),
+            ((False, self.tr("House rule")), (True, self.tr("This shop's taste"))),
+            self.tr(
+                "What the shop preferred, side by side, in questions and by keeping and sending "
+                "away, can move samples within their verdict. What it rests on stands on the taste "
+                "card in Choose (T)."
+            ),
+        )
+
     def _add_client(self) -> None:
         self.section(self.tr("Beside the client"))
         self._choice(
@@ -126,6 +143,29 @@ class SettingsShelf(FormShelf):
                 "Every step should be seen apart from its neighbours, and none should look "
                 "tinted. If the ends run together, set the screen's brightness first. The "
                 "system tells this program nothing of the screen's profile."
+            ),
+        )
+
+    def _add_jobs(self, book: JobBook) -> None:
+        self.section(self.tr("The shop's jobs"))
+        self.place = PlaceSetting(book)
+        self.row(
+            self.tr("Where they are kept"),
+            self.place,
+            self.tr(
+                "A file of this computer, or the address of a PostgreSQL server that several "
+                "counters share, such as postgresql+psycopg://user@host/shop; they share a folder "
+                "of photographs too. Leave the password to the database's own password file."
+            ),
+        )
+        self.section(self.tr("When something goes wrong"))
+        self.report = ProblemReport(book)
+        self.row(
+            "",
+            self.report,
+            self.tr(
+                "Writes one file with versions, the health of this installation and the end of "
+                "the log; no job, picture or name is in it. Nothing is sent by the program."
             ),
         )
 

@@ -20,7 +20,7 @@ from framing_palette.ranking import (
     choices_from_work,
     picture_mark,
 )
-from framing_palette.ranking.taste import PairKey
+from framing_palette.ranking.taste import FEWEST_CHOICES, PairKey
 from framing_palette.window.errands import Errands
 from framing_palette.window.session import Session
 from framing_palette.window.taste_legwork import (
@@ -85,6 +85,7 @@ class TasteBook(QObject):
         self._job = ""
         self._is_opening = False
         self._is_read = False
+        self._is_on = session.preferences.taste_on
         self._write_soon = QTimer(self, interval=_REST_MS, singleShot=True)
         self._write_soon.timeout.connect(self.write)
         for signal in (
@@ -96,7 +97,7 @@ class TasteBook(QObject):
             signal.connect(self._follow)
         session.packed_changed.connect(self._begin)
         session.ranked_changed.connect(self._on_ranked)
-        session.preferences_changed.connect(self._apply)
+        session.preferences_changed.connect(self._on_preferences)
         self._read()
 
     # --- what is known --------------------------------------------------------------------------
@@ -131,15 +132,15 @@ class TasteBook(QObject):
     # --- what the framer asks for ---------------------------------------------------------------
 
     def switch(self, *, on: bool) -> None:
-        """Let taste order the shortlist, or the house rule again; learn when it never was."""
+        """Let taste order the shortlist, or the house rule again."""
         changed = self._session.preferences.changed("taste_on", on)
         self._session.assign("preferences", changed)
-        if on and self.taste.learned is None:
-            self.learn()
 
     def learn(self) -> None:
-        """Learn from all choices made so far."""
+        """Learn from all choices made so far, once there are enough."""
         taste = self.taste
+        if len(taste.choices) < FEWEST_CHOICES:
+            return
         self._errands.runner.start(
             LEARNING,
             lambda progress: learned_taste(taste, progress),
@@ -256,6 +257,15 @@ class TasteBook(QObject):
             if self._is_read:
                 self._write_soon.start()
             self.changed.emit()
+
+    def _on_preferences(self) -> None:
+        """Learn when taste is switched on for the first time."""
+        was_on, self._is_on = self._is_on, self._session.preferences.taste_on
+        if self._is_on == was_on:
+            return
+        self._apply()
+        if self._is_on and self.taste.learned is None:
+            self.learn()
 
     def _apply(self) -> None:
         learned, is_on = self.taste.learned, self._session.preferences.taste_on

@@ -6,7 +6,7 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from framing_palette.window.canvas.outlook import Outlook
 from framing_palette.window.controls import IconButton, push_button, rule, words
-from framing_palette.window.look_view import LookView, level_scales, number_key
+from framing_palette.window.look_view import LookView, even_out, level_scales, number_key
 from framing_palette.window.session import Session
 from framing_palette.window.swatches import SwatchBook
 from framing_palette.window.taste_asking import Asking
@@ -38,6 +38,8 @@ class QuestionBoard(QWidget):
         self.neither = push_button(self.tr("Neither"), told=self.tr("Prefer neither of the two"))
         self.neither.setToolTip(self.tr("Prefer neither; the pair is not asked about again  (N)"))
         self.told = words(size="small", quiet=True, wrap=True)
+        self._pictures = QHBoxLayout()
+        self._pictures.setSpacing(1)
         self._lay_out()
         for side, button in enumerate(self.choose):
             button.clicked.connect(lambda _on=False, side=side: asking.answer(side))
@@ -54,6 +56,7 @@ class QuestionBoard(QWidget):
         """Leave the explanation out where the board is low."""
         super().resizeEvent(event)
         self.told.setVisible(self.height() >= _LEAST_FOR_WORDS)
+        even_out(self._pictures, self.width(), len(self.views))
         self._level()
 
     def event(self, event: QEvent) -> bool:
@@ -96,14 +99,12 @@ class QuestionBoard(QWidget):
         head.addWidget(close)
         column.addLayout(head)
         column.addWidget(rule())
-        pictures = QHBoxLayout()
-        pictures.setSpacing(1)
         for view, name in zip(self.views, self.names, strict=True):
             name.setAlignment(Qt.AlignmentFlag.AlignHCenter | Qt.AlignmentFlag.AlignTop)
             name.setContentsMargins(MARGIN, GAP, MARGIN, 0)
             view.column.addWidget(name)
-            pictures.addWidget(view, 1)
-        column.addLayout(pictures, 1)
+            self._pictures.addWidget(view, 1)
+        column.addLayout(self._pictures, 1)
         column.addLayout(self._answers())
         self.told.setContentsMargins(WIDE_MARGIN, 0, WIDE_MARGIN, MARGIN)
         self.told.setAlignment(Qt.AlignmentFlag.AlignHCenter)
