@@ -14,7 +14,7 @@ NOBODYS: frozenset[str] = frozenset()
 
 @dataclass(frozen=True, slots=True)
 class SeasonSample:
-    """A sample of the new catalogue that suits a job well; ``is_new`` if it was not there before."""
+    """A sample of the new catalogue that suits a job; ``is_new`` if it was not there before."""
 
     code: str
     kind: Kind
