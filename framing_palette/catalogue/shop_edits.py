@@ -1,12 +1,13 @@
 """Shop edits: what a shop says of a sample itself, kept apart from what its maker says."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass, fields, replace
-from decimal import Decimal
+from dataclasses import dataclass, field, fields, replace
+from decimal import Decimal, InvalidOperation
 from typing import Any
 
 from framing_palette.catalogue.records import colour_of_record, record_of_colour
 from framing_palette.catalogue.samples import PriceBasis, Sample, SampleColour
+from framing_palette.errors import FieldError
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,9 +47,9 @@ class ShopEdits:
     def record(self) -> dict[str, Any]:
         """Return the edits as plain data, what is not edited left out."""
         record: dict[str, Any] = {
-            field.name: value
-            for field in fields(self)
-            if (value := getattr(self, field.name)) not in (None, "")
+            fact.name: value
+            for fact in fields(self)
+            if (value := getattr(self, fact.name)) not in (None, "")
         }
         for name in ("price", "price_per"):
             if name in record:
@@ -84,6 +85,14 @@ class Marks:
 
 
 @dataclass(frozen=True, slots=True)
+class Said:
+    """What a shop says of one sample."""
+
+    edits: ShopEdits = field(default_factory=ShopEdits)
+    marks: Marks = field(default_factory=Marks)
+
+
+@dataclass(frozen=True, slots=True)
 class Entry:
     """One sample of the library.
 
@@ -106,3 +115,41 @@ class Entry:
     def sample(self) -> Sample:
         """The sample as the shop sees it."""
         return self.edits.applied_to(self.imported)
+
+
+def with_own_facts(said: Said, sample: Sample, name: str, price: str) -> Said:
+    """Return what a shop says with a name and a price of its own; what is empty is the maker's.
+
+    Parameters
+    ----------
+    said
+        What it says now.
+    sample
+        As the shop sees it now: a text that tells nothing new changes nothing.
+    name, price
+        As typed; a decimal comma is read as a point.
+
+    Raises
+    ------
+    FieldError
+        When the price is no amount of money.
+    """
+    edits = said.edits
+    if name != sample.name:
+        edits = replace(edits, name=name or None)
+    amount = _amount(price)
+    if amount != sample.price:
+        edits = replace(edits, price=amount)
+    return replace(said, edits=edits)
+
+
+def _amount(text: str) -> Decimal | None:
+    if not text:
+        return None
+    try:
+        amount = Decimal(text.replace(",", "."))
+    except InvalidOperation:
+        amount = Decimal(-1)
+    if not amount.is_finite() or amount < 0:
+        raise FieldError("price", got=text, wanted="type an amount such as 12.50, or nothing")
+    return amount

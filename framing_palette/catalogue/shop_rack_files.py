@@ -7,29 +7,16 @@ on the library is the rack, and a folder that has changed since is taken in as o
 import hashlib
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
-from decimal import Decimal, InvalidOperation
 from pathlib import Path
 
-from framing_palette.catalogue.cells import why_not_a_code
 from framing_palette.catalogue.incoming_files import HowToRead, Incoming, read_incoming
 from framing_palette.catalogue.merging import ImportPlan, imported_text, merged_sample
-from framing_palette.catalogue.samples import Catalogue, Kind, Sample
-from framing_palette.catalogue.shop_edits import Marks, ShopEdits
+from framing_palette.catalogue.samples import Catalogue, Sample
+from framing_palette.catalogue.shop_edits import Said
 from framing_palette.catalogue.store import Library
-from framing_palette.catalogue.swatch import Swatch, measure_swatch
-from framing_palette.errors import FieldError, LibraryError, SampleChangedError
-from framing_palette.picture import read_picture_file
-from framing_palette.units import Length
+from framing_palette.errors import LibraryError, SampleChangedError
 
 _FOLDER = "folder "
-
-
-@dataclass(frozen=True, slots=True)
-class Said:
-    """What a shop says of one sample."""
-
-    edits: ShopEdits = field(default_factory=ShopEdits)
-    marks: Marks = field(default_factory=Marks)
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,19 +61,6 @@ class FilePreview:
     incoming: Incoming
 
 
-def default_libraries() -> Path:
-    """Return the folder in which this user's racks are kept."""
-    import platformdirs
-
-    return platformdirs.user_data_path("framing-palette", appauthor=False) / "racks"
-
-
-def library_place(folder: Path, catalogue: Catalogue) -> Path:
-    """Return the file that keeps what the shop says of a catalogue, in a folder of libraries."""
-    key = f"{catalogue.textures_dir}\0{catalogue.name}".encode()
-    return folder / f"{hashlib.blake2b(key, digest_size=8).hexdigest()}.sqlite"
-
-
 def open_shop_rack(place: Path, catalogue: Catalogue) -> ShopRack:
     """Return a catalogue as the shop sees it; the library is made when there is none.
 
@@ -98,99 +72,6 @@ def open_shop_rack(place: Path, catalogue: Catalogue) -> ShopRack:
     with _library(place) as library:
         _take_folder(library, catalogue)
         return _rack_of(library, catalogue)
-
-
-def measured_photograph(path: Path, width: Length | None, samples: Sequence[Sample] = ()) -> Swatch:
-    """Return the measures of a photograph that shows nothing but a swatch.
-
-    Parameters
-    ----------
-    path
-        The photograph.
-    width
-        Of what it shows from its left to its right edge; without it the texture has no scale.
-    samples
-        Samples with measured textures, for the guess of the surface.
-
-    Raises
-    ------
-    PictureFileError, FieldError
-        When it cannot be read or measured.
-    """
-    picture = read_picture_file(path)
-    if width is not None:
-        picture = picture.with_full_scale(width.as_float_mm() / picture.full_width_px)
-    return measure_swatch(picture, samples=samples)
-
-
-def sample_of_swatch(code: str, name: str, kind: Kind, swatch: Swatch) -> Sample:
-    """Return a measured swatch as a sample.
-
-    Parameters
-    ----------
-    code
-        A new one, or that of a sample which is to get these colours.
-    name
-        Empty leaves a known sample's name as it is.
-    kind
-        Of a new sample.
-    swatch
-        The measures.
-
-    Raises
-    ------
-    FieldError
-        When the text cannot be a code.
-    """
-    why = why_not_a_code(code)
-    if why:
-        raise FieldError("code", got=code or "nothing", wanted=why)
-    return Sample(
-        code=code,
-        name=name or code,
-        kind=kind,
-        colours=swatch.sample_colours(),
-        texture=swatch.texture if swatch.texture.mm_per_px is not None else None,
-        finish=swatch.finish.finish,
-    )
-
-
-def with_own_facts(said: Said, sample: Sample, name: str, price: str) -> Said:
-    """Return what a shop says with a name and a price of its own; what is empty is the maker's.
-
-    Parameters
-    ----------
-    said
-        What it says now.
-    sample
-        As the shop sees it now: a text that tells nothing new changes nothing.
-    name, price
-        As typed; a decimal comma is read as a point.
-
-    Raises
-    ------
-    FieldError
-        When the price is no amount of money.
-    """
-    edits = said.edits
-    if name != sample.name:
-        edits = replace(edits, name=name or None)
-    amount = _amount(price)
-    if amount != sample.price:
-        edits = replace(edits, price=amount)
-    return replace(said, edits=edits)
-
-
-def _amount(text: str) -> Decimal | None:
-    if not text:
-        return None
-    try:
-        amount = Decimal(text.replace(",", "."))
-    except InvalidOperation:
-        amount = Decimal(-1)
-    if not amount.is_finite() or amount < 0:
-        raise FieldError("price", got=text, wanted="type an amount such as 12.50, or nothing")
-    return amount
 
 
 def say(place: Path, catalogue: Catalogue, code: str, before: Said, now: Said) -> ShopRack:

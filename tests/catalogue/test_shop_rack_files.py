@@ -7,21 +7,17 @@ from PIL import Image
 
 from framing_palette.catalogue import Catalogue, Kind, Sample, SampleColour
 from framing_palette.catalogue.incoming_files import HowToRead
-from framing_palette.catalogue.shop_edits import Marks, ShopEdits
+from framing_palette.catalogue.rack_places import default_libraries, library_place
+from framing_palette.catalogue.shop_edits import Marks, Said, ShopEdits, with_own_facts
 from framing_palette.catalogue.shop_rack_files import (
-    Said,
     bring_in,
-    default_libraries,
-    library_place,
     look_at_file,
-    measured_photograph,
     open_shop_rack,
     plan_samples,
-    sample_of_swatch,
     say,
     take_out,
-    with_own_facts,
 )
+from framing_palette.catalogue.shop_swatch_files import measured_photograph, sample_of_swatch
 from framing_palette.errors import (
     ExchangeFileError,
     FieldError,

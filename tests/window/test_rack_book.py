@@ -191,8 +191,8 @@ def test_a_code_that_is_none_is_refused_beside_its_field(
 def test_a_change_of_another_counter_is_said_and_not_overwritten(
     rack: RackDoor, at_rack: Shell, qtbot: QtBot
 ) -> None:
-    from framing_palette.catalogue.shop_edits import Marks
-    from framing_palette.catalogue.shop_rack_files import Said, say
+    from framing_palette.catalogue.shop_edits import Marks, Said
+    from framing_palette.catalogue.shop_rack_files import say
 
     book = at_rack.rack_book
     say(
@@ -212,8 +212,8 @@ def test_a_change_of_another_counter_is_said_and_not_overwritten(
 def test_a_change_that_failed_does_nothing_when_it_is_undone(
     rack: RackDoor, at_rack: Shell, qtbot: QtBot
 ) -> None:
-    from framing_palette.catalogue.shop_edits import Marks
-    from framing_palette.catalogue.shop_rack_files import Said, open_shop_rack, say
+    from framing_palette.catalogue.shop_edits import Marks, Said
+    from framing_palette.catalogue.shop_rack_files import open_shop_rack, say
 
     book, base = at_rack.rack_book, at_rack.session.catalogue
     liked = Said(marks=Marks(favourite=True))

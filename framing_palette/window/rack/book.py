@@ -1,5 +1,7 @@
 """The shop's book of its rack: marks and imports, each by name and undoable, written one by one.
 
+The library's own libraries take long to load, so they are loaded where the work is done.
+
 Each change is queued and written off the interface thread; what the library answers becomes the
 session's catalogue. When a change fails, it is said in the notice and the rack stays as it was.
 """
@@ -14,14 +16,17 @@ from PySide6.QtCore import QObject, Signal
 from PySide6.QtGui import QUndoCommand
 
 from framing_palette.catalogue import Catalogue, Sample
+from framing_palette.catalogue.rack_places import default_libraries, library_place
+from framing_palette.catalogue.shop_edits import Said
 from framing_palette.errors import FramingPaletteError
 from framing_palette.window.errands import Errands
+from framing_palette.window.runner import Progress
 from framing_palette.window.session import Session
 
 if TYPE_CHECKING:
     from framing_palette.catalogue.incoming_files import HowToRead
     from framing_palette.catalogue.merging import ImportPlan
-    from framing_palette.catalogue.shop_rack_files import FilePreview, Said, ShopRack
+    from framing_palette.catalogue.shop_rack_files import FilePreview, ShopRack
 
 BOOK, LOOKING = "rack book", "rack looking"
 
@@ -85,14 +90,10 @@ class RackBook(QObject):
     @property
     def place(self) -> Path:
         """The library of the catalogue that is loaded."""
-        from framing_palette.catalogue.shop_rack_files import default_libraries, library_place
-
         return library_place(self.folder or default_libraries(), self._base)
 
-    def said_of(self, code: str) -> "Said":
+    def said_of(self, code: str) -> Said:
         """Return what the shop says of a sample now."""
-        from framing_palette.catalogue.shop_rack_files import Said
-
         return self.rack.of(code) if self.rack is not None else Said()
 
     def liked(self) -> frozenset[str]:
@@ -103,7 +104,7 @@ class RackBook(QObject):
         """Return the samples that are not to be shown."""
         return self.rack.hidden if self.rack is not None else ()
 
-    def say(self, words: str, code: str, now: "Said") -> None:
+    def say(self, words: str, code: str, now: Said) -> None:
         """Say something of a sample, undoably."""
         before = self.said_of(code)
         if now != before:
@@ -122,33 +123,40 @@ class RackBook(QObject):
         failed: Callable[[Exception], None],
     ) -> None:
         """Find out what a file would change."""
-        from framing_palette.catalogue.shop_rack_files import look_at_file
-
         place, base = self.place, self._base
+
+        def work(_progress: Progress) -> "FilePreview":
+            from framing_palette.catalogue.shop_rack_files import look_at_file
+
+            return look_at_file(place, base, path, how)
+
         self._errands.runner.start(
             LOOKING,
-            lambda _progress: look_at_file(place, base, path, how),
+            work,
             done=done,
             failed=failed,
         )
 
     def bring_in_samples(self, words: str, samples: tuple[Sample, ...], source: str) -> None:
         """Bring samples in, undoably; the plan is made when it is done, also a second time."""
-        from framing_palette.catalogue.shop_rack_files import bring_in, plan_samples, take_out
-
         place, base, numbers = self.place, self._base, list[int]()
 
         def forth() -> "ShopRack":
+            from framing_palette.catalogue.shop_rack_files import bring_in, plan_samples
+
             number, rack = bring_in(place, base, plan_samples(place, base, samples, source))
             numbers.append(number)
             return rack
 
+        def back() -> "ShopRack":
+            from framing_palette.catalogue.shop_rack_files import take_out
+
+            return take_out(place, base, numbers.pop())
+
         self._push(
             words,
             lambda change: self._queue_up(_Due(forth, base, change)),
-            lambda change: self._queue_up(
-                _Due(lambda: take_out(place, base, numbers.pop()), base, change)
-            ),
+            lambda change: self._queue_up(_Due(back, base, change)),
         )
 
     def bring_in(self, words: str, plan: "ImportPlan") -> None:
@@ -172,11 +180,15 @@ class RackBook(QObject):
     ) -> None:
         self._session.undo_stack.push(ChangeRack(words, forth=forth, back=back))
 
-    def _write(self, code: str, before: "Said", now: "Said", change: ChangeRack) -> None:
-        from framing_palette.catalogue.shop_rack_files import say
-
+    def _write(self, code: str, before: Said, now: Said, change: ChangeRack) -> None:
         place, base = self.place, self._base
-        self._queue_up(_Due(lambda: say(place, base, code, before, now), base, change))
+
+        def work() -> "ShopRack":
+            from framing_palette.catalogue.shop_rack_files import say
+
+            return say(place, base, code, before, now)
+
+        self._queue_up(_Due(work, base, change))
 
     def _queue_up(self, due: _Due) -> None:
         self._queue.append(due)
@@ -215,7 +227,11 @@ class RackBook(QObject):
             return
         self._base, self.rack = self._session.catalogue, None
         if len(self._base) and self.place.exists():
-            from framing_palette.catalogue.shop_rack_files import open_shop_rack
-
             place, base = self.place, self._base
-            self._queue_up(_Due(lambda: open_shop_rack(place, base), base))
+
+            def work() -> "ShopRack":
+                from framing_palette.catalogue.shop_rack_files import open_shop_rack
+
+                return open_shop_rack(place, base)
+
+            self._queue_up(_Due(work, base))

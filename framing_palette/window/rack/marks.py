@@ -1,19 +1,16 @@
 """What the shop says of one sample: a favourite, out of stock, hidden, its name and price."""
 
 from dataclasses import replace
-from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import QGridLayout, QLineEdit, QVBoxLayout, QWidget
 
 from framing_palette.catalogue import Sample
+from framing_palette.catalogue.shop_edits import Said, with_own_facts
 from framing_palette.errors import FramingPaletteError
 from framing_palette.window.controls import Chip, words
 from framing_palette.window.flow import FlowLayout
 from framing_palette.window.rack.state import RackState
 from framing_palette.window.tokens import GAP, WIDE_MARGIN
-
-if TYPE_CHECKING:
-    from framing_palette.catalogue.shop_rack_files import Said
 
 
 class Marks(QWidget):
@@ -74,8 +71,6 @@ class Marks(QWidget):
         self.fault.setVisible(self.open.isChecked() and bool(self.fault.text()))
 
     def _take_fields(self) -> None:
-        from framing_palette.catalogue.shop_rack_files import with_own_facts
-
         sample = self._sample()
         if sample is None:
             return
@@ -124,7 +119,7 @@ class Marks(QWidget):
         said = self._state.book.said_of(self.code)
         self._say(self.tr("Hide {name}"), replace(said, marks=replace(said.marks, hidden=True)))
 
-    def _say(self, text: str, said: "Said") -> None:
+    def _say(self, text: str, said: Said) -> None:
         sample = self._sample()
         if sample is not None:
             self._state.book.say(text.format(name=sample.name), self.code, said)

@@ -58,7 +58,7 @@ class SwatchSheet(FileDrops):
 
     def measure(self, path: Path) -> None:
         """Measure a photograph."""
-        from framing_palette.catalogue.shop_rack_files import measured_photograph
+        from framing_palette.catalogue.shop_swatch_files import measured_photograph
 
         self._path = path
         self.swatch = None
@@ -74,7 +74,7 @@ class SwatchSheet(FileDrops):
 
     def put_on_rack(self) -> None:
         """Add the swatch as a sample, or give its colours to the sample of that code."""
-        from framing_palette.catalogue.shop_rack_files import sample_of_swatch
+        from framing_palette.catalogue.shop_swatch_files import sample_of_swatch
 
         if self.swatch is None or self._path is None:
             return
