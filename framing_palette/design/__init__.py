@@ -56,6 +56,12 @@ from framing_palette.design.measuring import (
     agree,
     default_tolerance,
 )
+from framing_palette.design.ovals import (
+    OvalFrame,
+    narrowest_reveal,
+    oval_frames,
+    perimeter,
+)
 from framing_palette.design.price import (
     Price,
     PriceLine,
@@ -142,6 +148,7 @@ __all__ = [
     "LayerSize",
     "Moulding",
     "OpeningSize",
+    "OvalFrame",
     "Part",
     "Piece",
     "PlacedBlank",
@@ -179,6 +186,9 @@ __all__ = [
     "layer_of",
     "moulding_of",
     "mouldings_that_fit",
+    "narrowest_reveal",
+    "oval_frames",
+    "perimeter",
     "plan_day",
     "plan_sheets",
     "plan_sticks",

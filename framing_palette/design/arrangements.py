@@ -130,7 +130,20 @@ class Arrangement:
             for row, top, height in zip(rows, tops, heights, strict=True)
             for window, left, width in zip(row, lefts, widths, strict=True)
         ]
-        return Block(tuple(places), _named(widths, self.gap), _named(heights, self.gap))
+        numbered = list(enumerate(self.windows, start=1))
+        starts = range(0, len(numbered), self.columns)
+        down = [
+            max(numbered[s : s + self.columns], key=lambda each: each[1].height) for s in starts
+        ]
+        across = [
+            max(numbered[column :: self.columns], key=lambda each: each[1].width)
+            for column in range(self.columns)
+        ]
+        return Block(
+            tuple(places),
+            _named(widths, [number for number, _ in across], self.gap),
+            _named(heights, [number for number, _ in down], self.gap),
+        )
 
     def _free_block(self, growth: Sides) -> Block:
         corners = [(window.x or ZERO, window.y or ZERO) for window in self.windows]
@@ -158,8 +171,11 @@ def _starts(sizes: Sequence[Length], gap: Length) -> list[Length]:
     return [total(sizes[:place]) + gap * place for place in range(len(sizes))]
 
 
-def _named(sizes: Sequence[Length], gap: Length) -> tuple[tuple[str, Length], ...]:
-    named = [(f"opening {number}", size) for number, size in enumerate(sizes, start=1)]
+def _named(
+    sizes: Sequence[Length], numbers: Sequence[int], gap: Length
+) -> tuple[tuple[str, Length], ...]:
+    """Name each size by the opening that it is of: the largest of its column or row."""
+    named = [(f"opening {number}", size) for number, size in zip(numbers, sizes, strict=True)]
     return (*named, *[("gap", gap)] * (len(sizes) - 1))
 
 

@@ -14,6 +14,7 @@ from framing_palette.design.depth import depth_of, too_deep
 from framing_palette.design.designs import Design
 from framing_palette.design.layers import Layer, Shape
 from framing_palette.design.order import overlap_of
+from framing_palette.design.ovals import narrowest_reveal, oval_frames
 from framing_palette.design.size_parts import Sizes
 from framing_palette.design.sizes import sizes_of
 from framing_palette.design.weight import fixing_rating_kg, weight_of
@@ -27,6 +28,7 @@ USUAL_OVERLAP_METRIC: Final = Length.mm_of(3), Length.mm_of(7)
 TIGHTEST_ALLOWANCE: Final = Length.inches(Fraction(1, 16))  # Fine Woodworking 275, 2019
 FOUR_PLY: Final = Length.inches(Fraction(1, 20))  # Saitzyk, Art Hardware, 1987
 AIR_OVER_PASTEL: Final = Length.inches(Fraction(1, 4))  # Pastel Society of America, 2015
+NARROWER_BY: Final = Length.mm_of("0.2")  # what an eye sees of an uneven reveal; from memory
 LIKELY_MIX_UP: Final = Length.mm_of(3000)
 
 
@@ -124,9 +126,33 @@ def _cutting(design: Design, sizes: Sizes) -> Iterator[str]:
             yield f"The board of {name}, {design.said(layer.thickness)}, is thinner than 4-ply."
         if size.outer and not _fits_sheet(layer, size.outer.lengths):
             yield f"The board of {name} is larger than its stock sheet: order an oversize sheet."
-    shapes = {window.shape for window in design.windows} - {Shape.RECTANGLE}
-    if shapes and any(layer.is_fillet for layer in design.layers):
-        yield "Straight fillet strips cannot follow an oval or round opening."
+    yield from _ovals(design, sizes)
+
+
+def _ovals(design: Design, sizes: Sizes) -> Iterator[str]:
+    """Yield what straight strips and even reveals cannot do round an oval opening."""
+    for frame in oval_frames(sizes):
+        yield (
+            f"Straight strips cannot follow the {design.windows[frame.opening_number - 1].shape} "
+            f"opening of layer {frame.layer_number}: its fillet must be made or ordered in one "
+            f"bent, laminated or turned piece, {_about(design, frame.sight_length)} along its "
+            "sight edge; try it in the opening before anything is fixed."
+        )
+    for number, size in enumerate(sizes.layers, start=1):
+        for opening in size.openings if size.reveal else ():
+            if opening.shape is not Shape.RECTANGLE and size.reveal:
+                least = narrowest_reveal(opening.size.lengths, size.reveal)
+                if size.reveal.smallest - least >= NARROWER_BY:
+                    yield (
+                        f"Round the oval the reveal of layer {number}, "
+                        f"{design.said(size.reveal.smallest)} at the ends of the axes, narrows to "
+                        f"{_about(design, least)} in between."
+                    )
+
+
+def _about(design: Design, length: Length) -> str:
+    """Write a length that was worked out along a curve."""
+    return f"about {length.show(design.unit, 64).removeprefix('about ')}"
 
 
 def _bevel(design: Design, name: str, layer: Layer, flat: Length | None) -> Iterator[str]:

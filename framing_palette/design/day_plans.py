@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from framing_palette.catalogue import Kind
 from framing_palette.design.designs import Design
 from framing_palette.design.layers import Layer
+from framing_palette.design.ovals import oval_frames
 from framing_palette.design.sheets import Blank, SheetPlan, Size, plan_sheets
 from framing_palette.design.size_parts import Sizes
 from framing_palette.design.sizes import sizes_of
@@ -76,12 +77,18 @@ def plan_day(
     """
     pieces: dict[Sticks, list[Piece]] = defaultdict(list)
     blanks: dict[Sheets, list[Blank]] = defaultdict(list)
+    bent: list[str] = []
     for name, design in jobs:
         sizes = sizes_of(design)
         for sticks, piece in _pieces(name, design, sizes):
             pieces[sticks].append(piece)
         for sheets, blank in _blanks(name, design, sizes):
             blanks[sheets].append(blank)
+        bent += [
+            f"{name}, layer {frame.layer_number}: a fillet round an oval comes in one piece and is "
+            "not planned out of sticks."
+            for frame in oval_frames(sizes)
+        ]
     return DayPlan(
         tuple(
             (sticks, plan_sticks(todo, (sticks.length,), kerf=kerf, mitred=sticks.mitred))
@@ -96,6 +103,7 @@ def plan_day(
         (
             *(_unplanned(s.name, "stick length") for s in pieces if s.length is None),
             *(_unplanned(s.name, "sheet size") for s in blanks if s.size is None),
+            *bent,
         ),
     )
 

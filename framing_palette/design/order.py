@@ -15,7 +15,7 @@ The rules, counted from the art outward:
 
 from framing_palette.catalogue import Kind
 from framing_palette.design.designs import Design
-from framing_palette.design.layers import MOST_LAYERS, Layer, Sides
+from framing_palette.design.layers import MOST_LAYERS, Layer, Shape, Sides
 from framing_palette.errors import FieldError
 from framing_palette.units import ZERO, Length
 
@@ -102,6 +102,15 @@ def _check_last_strip(design: Design, name: str, layer: Layer) -> None:
 
 
 def _check_windows(design: Design) -> None:
+    outer = design.layers[-1] if design.layers else None
+    shapes = {window.shape for window in design.windows} - {Shape.RECTANGLE}
+    if outer and shapes and design.outermost_mat is None:
+        wanted = (
+            f"around an {Shape.OVAL} or {Shape.ROUND} opening it needs a mat over it, which holds "
+            "it and has straight outer edges"
+        )
+        field = f"layer {len(design.layers)} kind"
+        raise FieldError(field, got=outer.kind.replace("_", " "), wanted=wanted)
     if len(design.windows) > 1 and design.outermost_mat is None:
         wanted = "several openings need a mat to lie in"
         raise FieldError("windows", got=len(design.windows), wanted=wanted)

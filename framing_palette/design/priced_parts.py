@@ -6,9 +6,10 @@ from fractions import Fraction
 
 from framing_palette.catalogue import Kind
 from framing_palette.design.designs import Design
+from framing_palette.design.ovals import oval_frames
 from framing_palette.design.price_book import Part
 from framing_palette.design.size_parts import LayerSize, Sizes
-from framing_palette.design.strips import StripFrame, strip_frames
+from framing_palette.design.strips import strip_frames
 from framing_palette.units import ZERO, Length, total
 
 
@@ -62,10 +63,13 @@ def priced_parts(design: Design, sizes: Sizes) -> tuple[PricedPart, ...]:
 
 
 def _parts(design: Design, sizes: Sizes) -> Iterator[PricedPart]:
-    strips = strip_frames(sizes)
+    strips, ovals = strip_frames(sizes), oval_frames(sizes)
     for number, size in enumerate(sizes.layers, start=1):
-        frames = [frame for frame in strips if frame.layer_number == number]
-        yield _layer(f"layer {number}", size, frames)
+        lengths = [
+            *(frame.strip_length for frame in strips if frame.layer_number == number),
+            *(frame.outer_length for frame in ovals if frame.layer_number == number),
+        ]
+        yield _layer(f"layer {number}", size, lengths if size.layer.strip_width else [])
     width, height = sizes.contents.lengths
     if design.glazing:
         material = design.glazing.material
@@ -89,7 +93,7 @@ def _parts(design: Design, sizes: Sizes) -> Iterator[PricedPart]:
     yield PricedPart(Part.JOB, "job", "", "", *sizes.outer.lengths)
 
 
-def _layer(name: str, size: LayerSize, frames: list[StripFrame]) -> PricedPart:
+def _layer(name: str, size: LayerSize, lengths: list[Length]) -> PricedPart:
     layer = size.layer
     outer = size.outer or size.opening.size
     sheet = None
@@ -101,7 +105,7 @@ def _layer(name: str, size: LayerSize, frames: list[StripFrame]) -> PricedPart:
         layer.code,
         layer.material,
         *outer.lengths,
-        length=total(frame.strip_length for frame in frames) if frames else None,
+        length=total(lengths) if lengths else None,
         count=1 if layer.kind is Kind.MAT else len(size.openings),
         sheet_mm2=sheet,
         stick=layer.stick,

@@ -97,10 +97,9 @@ class Stack:
         size = self._block_size()
         for below in range(self.base, place):
             size = _widened(size, self.reveals[below], f"reveal of layer {below + 1}")
-        shape = self.design.windows[0].shape if self.design.arrangement is None else None
-        layer = self.design.layers[place]
-        outline = Shape.RECTANGLE if layer.kind is Kind.LINER or shape is None else shape
-        return OpeningSize(outline, size, margins.left - grown.left, margins.top - grown.top)
+        # Whatever lies beyond the outermost mat goes round its straight outer edges.
+        left, top = margins.left - grown.left, margins.top - grown.top
+        return OpeningSize(Shape.RECTANGLE, size, left, top)
 
     def _block_size(self) -> RectangleFigure:
         if self.design.arrangement is None:

@@ -5,15 +5,18 @@ and the upright ones stand between them (common practice). Strips are cut for th
 trimmed after joining, where they would pass the edge of the mats.
 """
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
+from functools import partial
 
 from framing_palette.catalogue import Kind
 from framing_palette.design.figures import Figure, RectangleFigure
-from framing_palette.design.layers import Join, Layer
+from framing_palette.design.layers import Join, Layer, Shape
 from framing_palette.design.size_parts import LayerSize, OpeningSize, Sizes
 from framing_palette.design.spoken import said
 from framing_palette.units import ZERO, Length, LengthUnit, total
+
+Say = Callable[[Length], str]
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,31 +67,41 @@ class StripFrame:
         return total(strip.long_side.value for strip in self.strips)
 
 
-def strip_frames(sizes: Sizes, unit: LengthUnit = "in") -> tuple[StripFrame, ...]:
+def strip_frames(
+    sizes: Sizes, unit: LengthUnit = "in", *, say: Say | None = None
+) -> tuple[StripFrame, ...]:
     """Return the strips of every fillet and liner whose face is known, from the art outward.
 
-    ``unit`` is what the steps are spoken in.
+    Round an oval or round opening there are none: see ``oval_frames``.
+
+    Parameters
+    ----------
+    unit
+        What the steps are spoken in.
+    say
+        How they write a length, where that is not as any sentence in that unit does.
     """
-    return tuple(_frames(sizes, unit))
+    return tuple(_frames(sizes, say or partial(said, unit=unit)))
 
 
-def _frames(sizes: Sizes, unit: LengthUnit) -> Iterator[StripFrame]:
+def _frames(sizes: Sizes, say: Say) -> Iterator[StripFrame]:
     for layer_number, size in enumerate(sizes.layers, start=1):
         if size.layer.kind is Kind.MAT or size.layer.strip_width is None:
             continue
         for opening_number, opening in enumerate(size.openings, start=1):
-            yield _frame(layer_number, opening_number, size, opening, unit)
+            if opening.shape is Shape.RECTANGLE:
+                yield _frame(layer_number, opening_number, size, opening, say)
 
 
 def _frame(
-    layer_number: int, opening_number: int, size: LayerSize, opening: OpeningSize, unit: LengthUnit
+    layer_number: int, opening_number: int, size: LayerSize, opening: OpeningSize, say: Say
 ) -> StripFrame:
     layer, width = size.layer, size.layer.strip_width or ZERO
     across, down = opening.size.lengths
     joined = RectangleFigure(_outside(across, width), _outside(down, width))
     trimmed = opening.strips or joined
     strips = _mitred(opening, joined) if layer.join == "mitre" else _butted(opening, joined)
-    steps = tuple(_steps(layer, joined, trimmed, unit))
+    steps = tuple(_steps(layer, joined, trimmed, say))
     return StripFrame(layer_number, opening_number, layer.join, strips, joined, trimmed, steps)
 
 
@@ -118,9 +131,9 @@ def _butted(opening: OpeningSize, joined: RectangleFigure) -> tuple[Strip, ...]:
 
 
 def _steps(
-    layer: Layer, joined: RectangleFigure, trimmed: RectangleFigure, unit: LengthUnit
+    layer: Layer, joined: RectangleFigure, trimmed: RectangleFigure, say: Say
 ) -> Iterator[str]:
-    width, height = (said(length, unit) for length in joined.lengths)
+    width, height = (say(length) for length in joined.lengths)
     if layer.join == "mitre":
         yield "Cut the ends at 45 degrees, the sight edge being the shorter side; mind the blade."
         yield "Lay the four strips face down, check that opposite strips are equal, and close."
@@ -133,7 +146,7 @@ def _steps(
         yield "Glue the joints sparingly and keep glue off the sight edge until it is dry."
     yield f"Check the outside, {width} by {height}, and both diagonals, which must be equal."
     if joined.lengths != trimmed.lengths:
-        trimmed_w, trimmed_h = (said(length, unit) for length in trimmed.lengths)
+        trimmed_w, trimmed_h = (say(length) for length in trimmed.lengths)
         yield f"Trim the outside to {trimmed_w} by {trimmed_h} so that it stays under the mats."
     if layer.kind is not Kind.LINER:
         yield "Fix it behind the layer above, its sight edge even on all four sides."

@@ -121,6 +121,11 @@ def _opening_m2(opening: OpeningSize) -> float:
     return area if opening.shape is Shape.RECTANGLE else area * pi / 4
 
 
+def _strips_m2(opening: OpeningSize) -> float:
+    area = _area_m2(opening.strips) if opening.strips else 0.0
+    return area if opening.shape is Shape.RECTANGLE else area * pi / 4
+
+
 def _art(design: Design) -> WeightPart:
     """Return the art's weight: weighed, or by its thickness as paper and board or as canvas."""
     mass = design.art.mass_kg
@@ -139,8 +144,8 @@ def _layer(name: str, size: LayerSize) -> WeightPart | None:
     if size.outer is None or layer.thickness is None:
         return None
     holes_m2 = sum(_opening_m2(opening) for opening in size.openings)
-    strips = [opening.strips for opening in size.openings if opening.strips]
-    whole_m2 = sum(map(_area_m2, strips)) if strips else _area_m2(size.outer)
+    strips = [_strips_m2(opening) for opening in size.openings if opening.strips]
+    whole_m2 = sum(strips) if strips else _area_m2(size.outer)
     volume_m3 = (whole_m2 - holes_m2) * layer.thickness.as_float_mm() / 1000
     if layer.density_kg_m3 is not None:
         density = measured(layer.density_kg_m3)

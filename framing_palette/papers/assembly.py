@@ -14,6 +14,7 @@ from framing_palette.design import (
     Design,
     Weight,
     fixing_rating_kg,
+    oval_frames,
     strip_frames,
     wire_tension_n,
 )
@@ -41,7 +42,7 @@ def assembly(
     return (
         Step("Clean bench and hands. Compare the art with the sizes above before any cut."),
         *_mats(design),
-        *_strips(cuttable),
+        *_strips(cuttable, notation),
         *_frame(cuttable, cuts, notation),
         *_art(design, notation),
         *_stack(cuttable, notation),
@@ -67,14 +68,21 @@ def _and(words: list[str]) -> str:
     return f"{', '.join(first)} and {last}" if first else last
 
 
-def _strips(cuttable: Cuttable) -> Iterator[Step]:
+def _strips(cuttable: Cuttable, notation: Notation) -> Iterator[Step]:
     """Yield the steps of each layer's strips once, however many openings it has."""
     told: set[tuple[int, str]] = set()
-    for frame in strip_frames(cuttable.sizes):
+    for frame in strip_frames(cuttable.sizes, say=notation.said):
         for sentence in frame.steps:
             if (frame.layer_number, sentence) not in told:
                 told.add((frame.layer_number, sentence))
                 yield Step(sentence, frame.layer_number)
+    bent = {frame.layer_number for frame in oval_frames(cuttable.sizes)}
+    for number in sorted(bent):
+        yield Step(
+            "Lay the bent fillet into its opening before anything is fixed: it must lie flat and "
+            "follow the oval all round. Straight strips cannot do it.",
+            number,
+        )
 
 
 def _frame(cuttable: Cuttable, cuts: tuple[Cut, ...], notation: Notation) -> Iterator[Step]:
@@ -157,7 +165,7 @@ def _closing(cuttable: Cuttable, notation: Notation) -> Iterator[Step]:
     if not depth.fits:
         yield Step(
             "The stack stands out of the rabbet: build up the back of the frame by at least "
-            f"{notation.said(depth.shortfall)}, or use offset clips, as agreed."
+            f"{notation.said_at_least(depth.shortfall)}, or use offset clips, as agreed."
         )
     elif backing:
         yield Step("Fix with points or springs that press on the backing only, not on the art.")

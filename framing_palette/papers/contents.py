@@ -56,6 +56,13 @@ class Notation:
         """Return a length with its unit."""
         return f"{self.figures(length)} {self.unit}"
 
+    def said_at_least(self, length: Length) -> str:
+        """Return a length that must be reached, rounded up where it must be rounded."""
+        if length.is_shown_exactly(self.unit, self.denominator):
+            return self.said(length)
+        up = length.rounded(self.unit, self.denominator, way="up")
+        return f"≈ {self.said(up)}"
+
     def pair(self, width: Length, height: Length) -> str:
         """Return two sides of a rectangle without their unit, one ≈ standing for both."""
         sides = [self.figures(width), self.figures(height)]
@@ -138,11 +145,12 @@ class MeasuredArt:
 class StockSheets:
     """The mats that come out of one kind of board: its name, and where they lie on its sheets.
 
-    Each blank is called ``cut`` and the number of its cut.
+    ``numbers`` gives the cut of each blank by the blank's name.
     """
 
     name: str
     plan: SheetPlan
+    numbers: Mapping[str, int] = field(default_factory=dict)
 
 
 @dataclass(frozen=True, slots=True)

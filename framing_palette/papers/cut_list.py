@@ -10,14 +10,18 @@ from framing_palette.design import (
     LayerSize,
     Moulding,
     OpeningSize,
+    OvalFrame,
     RailSize,
     RectangleFigure,
     Sides,
     Strip,
     StripFrame,
+    oval_frames,
     strip_frames,
 )
 from framing_palette.units import Length
+
+_StripsOrOval = StripFrame | OvalFrame
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,7 +74,7 @@ class Cut:
 def cut_list(cuttable: Cuttable, samples: Mapping[str, Sample]) -> tuple[Cut, ...]:
     """Return every piece that is cut, numbered from the art outward; the moulding comes last."""
     design, sizes = cuttable.design, cuttable.sizes
-    frames = strip_frames(sizes)
+    frames: list[_StripsOrOval] = [*strip_frames(sizes), *oval_frames(sizes)]
     cuts = [
         _layer_cut(number, size, [f for f in frames if f.layer_number == number], samples)
         for number, size in enumerate(sizes.layers, start=1)
@@ -109,7 +113,7 @@ def _rectangle(name: str, size: RectangleFigure) -> Measure:
 
 
 def _layer_cut(
-    number: int, size: LayerSize, frames: list[StripFrame], samples: Mapping[str, Sample]
+    number: int, size: LayerSize, frames: list[_StripsOrOval], samples: Mapping[str, Sample]
 ) -> Cut:
     layer = size.layer
     part = str(layer.kind).replace("_", " ").capitalize()
@@ -118,12 +122,18 @@ def _layer_cut(
     if layer.kind is Kind.MAT and layer.sheet_w and layer.sheet_h:
         remark = f"from a sheet of {layer.sheet_w.show('mm')} by {layer.sheet_h.show('mm')}"
     elif frames:
-        remark = f"strips joined with a {frames[0].join}"
+        joins = {
+            "one bent piece round an oval"
+            if isinstance(frame, OvalFrame)
+            else f"strips joined with a {frame.join}"
+            for frame in frames
+        }
+        remark = "; ".join(sorted(joins))
     measures = tuple(_layer_measures(size, frames))
     return Cut(number, part, layer.code, name, measures, remark)
 
 
-def _layer_measures(size: LayerSize, frames: list[StripFrame]) -> Iterator[Measure]:
+def _layer_measures(size: LayerSize, frames: list[_StripsOrOval]) -> Iterator[Measure]:
     is_mat = size.layer.kind is Kind.MAT
     if is_mat and size.outer:
         yield _rectangle("outside", size.outer)
@@ -133,7 +143,11 @@ def _layer_measures(size: LayerSize, frames: list[StripFrame]) -> Iterator[Measu
         yield from _opening(name, opening, is_mat=is_mat)
         for frame in frames:
             if frame.opening_number == number:
-                yield from _strips(frame, f" of opening {number}" if several else "")
+                which = f" of opening {number}" if several else ""
+                if isinstance(frame, OvalFrame):
+                    yield from _oval(frame, which)
+                else:
+                    yield from _strips(frame, which)
     if size.layer.borders:
         yield from _sides("borders", size.layer.borders)
     if size.reveal:
@@ -156,6 +170,13 @@ def _strips(frame: StripFrame, which: str) -> Iterator[Measure]:
     yield _rectangle(f"joined{which}, outside", frame.joined)
     if frame.is_trimmed:
         yield _rectangle(f"trimmed{which} to", frame.trimmed)
+
+
+def _oval(frame: OvalFrame, which: str) -> Iterator[Measure]:
+    inner = Figure.start(frame.sight_length, "round an ellipse")
+    outer = Figure.start(frame.outer_length, "round an ellipse")
+    yield _rectangle(f"one piece{which}, outside", frame.outside)
+    yield Measure(f"along it{which}", (Sized(inner, "sight edge"), Sized(outer, "outer edge")))
 
 
 def _strip(name: str, strip: Strip) -> Measure:

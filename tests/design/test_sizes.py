@@ -264,3 +264,16 @@ def test_a_fillet_of_unknown_face_has_no_outside_size_but_its_opening_is_known()
     assert fillet.hidden is None
     assert figures(fillet.opening.size) == ("15 3/4", "19 3/4")
     assert fillet.layer.kind is Kind.WRAPPED_FILLET
+
+
+def test_the_whole_is_the_sum_of_the_openings_that_are_largest_in_their_row_and_column():
+    """Row of 8 x 10 and 5 x 12: the height is opening 2's, 12 - 2 x 1/8, and both borders."""
+    windows = (Window(inch(8), inch(10)), Window(inch(5), inch(12)))
+    design = Design(
+        art(), (mat(borders="2"),), arrangement=Arrangement(windows, 2, inch("3/4"))
+    )  # fmt: skip
+    contents = sizes_of(design).contents
+    assert contents.width.how("in") == (
+        "7 3/4 in opening 1, plus 4 3/4 in opening 2, plus 3/4 in gap, plus 2 x 2 in border"
+    )
+    assert contents.height.how("in") == "11 3/4 in opening 2, plus 2 x 2 in border"
