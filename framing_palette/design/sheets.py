@@ -4,7 +4,7 @@ A board or glass cutter cuts right across, so that only layouts that such cuts c
 """
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from math import lcm
 from typing import Any, Final
@@ -78,8 +78,8 @@ class SheetPlan:
 def plan_sheets(blanks: Iterable[Blank], sheet: Size, *, gap: Length = ZERO) -> SheetPlan:
     """Lay blanks on as few sheets of one size as a set of packing rules finds.
 
-    The fewest sheets win, then the layout that leaves its last sheet emptiest. The result is good,
-    not proven best.
+    The fewest sheets win, then the layout that leaves its last sheet emptiest, then the one that
+    turns the fewest blanks. The result is good, not proven best.
 
     Parameters
     ----------
@@ -100,7 +100,20 @@ def plan_sheets(blanks: Iterable[Blank], sheet: Size, *, gap: Length = ZERO) -> 
     if not todo:
         return SheetPlan(())
     plans = [_packed(todo, sheet, gap, rule) for rule in _rules()]
-    return min(plans, key=lambda plan: (len(plan.sheets), -plan.sheets[-1].waste_share))
+    if all(_lies(blank, sheet) for blank in todo):
+        upright = [replace(blank, may_turn=False) for blank in todo]
+        plans += [_packed(upright, sheet, gap, rule) for rule in _rules()]
+    return min(plans, key=_worth)
+
+
+def _lies(blank: Blank, sheet: Size) -> bool:
+    return blank.width <= sheet[0] and blank.height <= sheet[1]
+
+
+def _worth(plan: SheetPlan) -> tuple[int, Fraction, int]:
+    """Return what is least for the best plan."""
+    turned = sum(placed.is_turned for sheet in plan.sheets for placed in sheet.placed)
+    return len(plan.sheets), -plan.sheets[-1].waste_share, turned
 
 
 def _check(blanks: Sequence[Blank], sheet: Size, gap: Length) -> None:
@@ -116,7 +129,7 @@ def _check(blanks: Sequence[Blank], sheet: Size, gap: Length) -> None:
     for blank in blanks:
         above_zero(f"{blank.name} width", blank.width)
         above_zero(f"{blank.name} height", blank.height)
-        lies = blank.width <= sheet[0] and blank.height <= sheet[1]
+        lies = _lies(blank, sheet)
         lies_turned = blank.may_turn and blank.height <= sheet[0] and blank.width <= sheet[1]
         if not (lies or lies_turned):
             raise CuttingError(

@@ -102,12 +102,15 @@ def _sheets(
 ) -> tuple[tuple[StockSheets, ...], tuple[str, ...]]:
     """Return the mats on their stock sheets, like boards together, or why one does not fit."""
     blanks: dict[tuple[str, Length, Length], list[Blank]] = {}
+    numbers = dict[str, int]()
     for number, (layer, size) in enumerate(
         zip(cuttable.design.layers, cuttable.sizes.layers, strict=True), start=1
     ):
         if layer.kind is Kind.MAT and layer.sheet_w and layer.sheet_h and size.outer:
             stock = layer.code or f"mat {number}", layer.sheet_w, layer.sheet_h
-            blanks.setdefault(stock, []).append(Blank(f"cut {number}", *size.outer.lengths))
+            blank = Blank(f"cut {number}", *size.outer.lengths)
+            blanks.setdefault(stock, []).append(blank)
+            numbers[blank.name] = number
     planned, remarks = list[StockSheets](), list[str]()
     for (code, width, height), todo in blanks.items():
         name = samples[code].name if code in samples else ""
@@ -116,5 +119,6 @@ def _sheets(
         except CuttingError as error:
             remarks.append(str(error))
         else:
-            planned.append(StockSheets(" ".join(word for word in (code, name) if word), plan))
+            words = "  ".join(word for word in (code, name) if word)
+            planned.append(StockSheets(words, plan, numbers))
     return tuple(planned), tuple(remarks)

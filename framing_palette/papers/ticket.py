@@ -21,6 +21,7 @@ from framing_palette.papers.setting import (
     space,
 )
 from framing_palette.papers.shapes import Drawing, joined
+from framing_palette.papers.sheet_drawing import Stock, sheet_rows
 from framing_palette.papers.ticket_parts import (
     BODY,
     HEAD,
@@ -29,7 +30,7 @@ from framing_palette.papers.ticket_parts import (
     cut_blocks,
     facts_block,
     headed,
-    measured_block,
+    measured_blocks,
     sign_off,
     step_blocks,
     stick_blocks,
@@ -68,7 +69,7 @@ def ticket_pages(contents: TicketContents, *, page: PageName = "A4") -> tuple[Dr
     cuts = cut_list(contents.cuttable, contents.samples)
     groups = (
         Group((_head(contents, width),)),
-        _group("MEASURED TWICE", width, [measured_block(contents, width)]),
+        _group("MEASURED TWICE", width, measured_blocks(contents, width)),
         _face(contents, width),
         _group(
             "CUTS",
@@ -78,6 +79,7 @@ def ticket_pages(contents: TicketContents, *, page: PageName = "A4") -> tuple[Dr
         ),
         _cautions(contents, width),
         _sticks(contents, width),
+        _sheets(contents, width),
         _section(contents, width),
         _steps(contents, cuts, width),
         _group("SIGNED", width, [sign_off(width)]),
@@ -165,6 +167,18 @@ def _sticks(contents: TicketContents, width: float) -> Group:
     kerf = contents.notation.said(contents.sticks.kerf_along)
     aside = f"each cut takes {kerf} along the stick"
     return _group("RAILS OUT OF STICKS", width, stick_blocks(contents, width), aside=aside)
+
+
+def _sheets(contents: TicketContents, width: float) -> Group:
+    layers = enumerate(contents.cuttable.sizes.layers, start=1)
+    openings = {number: layer.openings for number, layer in layers}
+    stocks = [
+        Stock(each.name, number, len(each.plan.sheets), sheet, each.numbers, openings)
+        for each in contents.sheets
+        for number, sheet in enumerate(each.plan.sheets, start=1)
+    ]
+    rows = sheet_rows(stocks, contents.notation, width)
+    return _group("MATS OUT OF SHEETS", width, rows, aside="grey is left over")
 
 
 def _section(contents: TicketContents, width: float) -> Group:

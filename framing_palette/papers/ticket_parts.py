@@ -32,6 +32,7 @@ SMALL: Final = Style(7.4, grey=0.2)
 LABEL: Final = Style(7.4, grey=0.3)
 BOX: Final = 3.6
 GAP: Final = 4.0
+MEASURES_TOGETHER: Final = 9  # of one cut; what has more may go on over the page
 
 
 def headed(head: str, width: float, *, aside: str = "") -> Drawing:
@@ -45,11 +46,12 @@ def check_box(height: float, width: float = 7.0) -> Drawing:
     return Drawing(width, height, (rectangle(0.3, (height - BOX) / 2, BOX, BOX, pen=Pen(0.25)),))
 
 
-def measured_block(contents: TicketContents, width: float) -> Drawing:
-    """Return both measurements of every piece of art, and what they agree on."""
+def measured_blocks(contents: TicketContents, width: float) -> list[Drawing]:
+    """Return both measurements of every piece of art, and what they agree on, piece by piece."""
     columns = (0.16 * width, 0.28 * width, 0.28 * width, 0.28 * width)
     titles = ("", "first", "second", "agreed, for openings")
-    rows = [beside(*(paragraph(t, LABEL, w) for t, w in zip(titles, columns, strict=True)))]
+    head = beside(*(paragraph(t, LABEL, w) for t, w in zip(titles, columns, strict=True)))
+    rows = list[Drawing]()
     pieces = len(contents.design.windows)
     for number, measured in enumerate(contents.measured, start=1):
         name = "Art" if pieces == 1 else f"Art {number} of {pieces}"
@@ -68,7 +70,8 @@ def measured_block(contents: TicketContents, width: float) -> Drawing:
                 )
             )
         )
-    return above(*rows, gap=1.2)
+    spaced = [above(row, space(1.2)) for row in rows]
+    return [above(head, space(1.2), spaced[0]), *spaced[1:]]
 
 
 def _reading(reading: Measured, notation: Notation, width: float) -> Drawing:
@@ -128,7 +131,9 @@ def _facts(contents: TicketContents) -> Iterator[tuple[str, str, str]]:
         yield pair("sight size", sizes.frame.sight.lengths)
     if sizes.outer.lengths != sizes.contents.lengths:
         yield pair("outside of what lies in the rabbet", sizes.outer.lengths)
-    yield pair("mats, glazing and backing", sizes.contents.lengths)
+    design = cuttable.design
+    boards = design.layers or design.glazing or design.mount or design.backing
+    yield pair("mats, glazing and backing" if boards else "art", sizes.contents.lengths)
     if sizes.frame:
         yield single("moulding, long points together", sizes.frame.moulding_length.value)
     yield single("stack, front to back", depth.stack.value)
@@ -141,14 +146,16 @@ def _facts(contents: TicketContents) -> Iterator[tuple[str, str, str]]:
 
 
 def cut_blocks(cuts: tuple[Cut, ...], notation: Notation, width: float) -> list[Drawing]:
-    """Return one block for each cut, parted by hair lines."""
-    return [
-        above(_cut(cut, notation, width), space(1.0), ruled(width, HAIR), space(1.2))
-        for cut in cuts
-    ]
+    """Return the cuts, parted by hair lines; one of many measures goes on in further blocks."""
+    blocks = list[Drawing]()
+    for cut in cuts:
+        *parts, last = _cut(cut, notation, width)
+        blocks += [*parts, above(last, space(1.0), ruled(width, HAIR), space(1.2))]
+    return blocks
 
 
-def _cut(cut: Cut, notation: Notation, width: float) -> Drawing:
+def _cut(cut: Cut, notation: Notation, width: float) -> list[Drawing]:
+    """Return a cut in blocks of a few measures each, its number in every one."""
     box, ring, part, name = 7.0, 8.0, 46.0, 44.0
     line = FIGURE.line_height
     number = Drawing(ring, line, tuple(ringed(cut.number, (2.6, line / 2), Lettering())))
@@ -158,14 +165,17 @@ def _cut(cut: Cut, notation: Notation, width: float) -> Drawing:
         paragraph(cut.name, BODY, part - GAP),
         paragraph(cut.remark, SMALL, part - GAP),
     )
+    again = paragraph(f"{cut.part}, continued", SMALL, part - GAP)
     rest = width - box - ring - part - name
     measures = [_measure(measure, notation, name, rest) for measure in cut.measures]
-    return beside(
-        check_box(line, box),
-        number,
-        Drawing(part, what.height, what.shapes),
-        above(*measures, gap=0.3),
-    )
+    blocks = list[Drawing]()
+    for start in range(0, max(1, len(measures)), MEASURES_TOGETHER):
+        lead = check_box(line, box) if start == 0 else Drawing(box, 0.0)
+        told = what if start == 0 else again
+        some = above(*measures[start : start + MEASURES_TOGETHER], gap=0.3)
+        row = beside(lead, number, Drawing(part, told.height, told.shapes), some)
+        blocks.append(row if start == 0 else above(space(0.3), row))
+    return blocks
 
 
 def _measure(measure: Measure, notation: Notation, name: float, rest: float) -> Drawing:

@@ -246,7 +246,8 @@ def test_the_tolerance_of_the_shop_decides_and_not_the_usual_one():
 def test_mats_are_laid_on_their_sheets_and_called_by_their_cuts():
     contents = ticket_contents(job_of(), RACK)
     (stock,) = contents.sheets
-    assert stock.name == f"{MAT.code} {MAT.name}"
+    assert stock.name == f"{MAT.code}  {MAT.name}"
+    assert stock.numbers == {"cut 1": 1}
     (sheet,) = stock.plan.sheets
     assert [placed.blank.name for placed in sheet.placed] == ["cut 1"]
     assert sheet.placed[0].blank.width == contents.cuttable.sizes.contents.width.value

@@ -9,6 +9,7 @@ from framing_palette.catalogue import Finish, Kind, Profile, Sample, SampleColou
 from framing_palette.design import (
     Arrangement,
     Art,
+    Blank,
     Board,
     Design,
     Glazing,
@@ -22,6 +23,7 @@ from framing_palette.design import (
     check_cuttable,
     layer_of,
     moulding_of,
+    plan_sheets,
     plan_sticks,
     weight_of,
 )
@@ -31,6 +33,7 @@ from framing_palette.papers import (
     ProposalContents,
     ProposalOption,
     Shop,
+    StockSheets,
     TicketContents,
 )
 from framing_palette.papers.contents import PublicPrice
@@ -176,6 +179,13 @@ def readings(width: Length, height: Length) -> tuple[Reading, Reading]:
     )
 
 
+def fits(outer: tuple[Length, Length], layer: Layer) -> bool:
+    """Whether a mat comes out of its stock sheet, either way round."""
+    return all(
+        a <= b for a, b in zip(sorted(outer), sorted((layer.sheet_w, layer.sheet_h)), strict=True)
+    )
+
+
 def ticket_of(design: Design, notation: Notation | None = None, **more) -> TicketContents:
     """The contents of a design's ticket, every window measured twice."""
     cuttable = check_cuttable(design, out_of_rabbet=True)
@@ -184,6 +194,19 @@ def ticket_of(design: Design, notation: Notation | None = None, **more) -> Ticke
         rails = cuttable.sizes.frame.rails
         pieces = [Piece(f"{rail.side} rail", rail.long_point.value) for rail in rails]
         sticks = plan_sticks(pieces, [design.moulding.stick])
+    sheets = tuple(
+        StockSheets(
+            f"{layer.code}  {SAMPLES[layer.code].name}" if layer.code in SAMPLES else "by hand",
+            plan_sheets(
+                [Blank(f"cut {number}", *size.outer.lengths)], (layer.sheet_w, layer.sheet_h)
+            ),
+            {f"cut {number}": number},
+        )
+        for number, (layer, size) in enumerate(
+            zip(design.layers, cuttable.sizes.layers, strict=True), start=1
+        )
+        if layer.sheet_w and layer.sheet_h and fits(size.outer.lengths, layer)
+    )
     facts = {
         "number": "2026-0147",
         "title": "Ferry at dusk",
@@ -197,6 +220,7 @@ def ticket_of(design: Design, notation: Notation | None = None, **more) -> Ticke
         "samples": SAMPLES,
         "notation": notation or Notation(design.unit),
         "sticks": sticks,
+        "sheets": sheets,
         "weight": weight_of(design, cuttable.sizes),
     }
     return TicketContents(**{**facts, **more})
