@@ -6,6 +6,7 @@ defect and ends it with 1.
 """
 
 from collections.abc import Sequence
+from datetime import datetime
 from pathlib import Path
 from typing import Any
 
@@ -114,12 +115,14 @@ class JobStoreDamagedError(JobStoreError):
     ----------
     path, problem
         The file, and what is wrong with it.
-    backup
-        The newest whole backup, None when there is none.
+    backup, backup_at
+        The newest whole backup and when it was taken, None when there is none.
     """
 
-    def __init__(self, path: Path, *, problem: str, backup: Path | None) -> None:
-        self.backup = backup
+    def __init__(
+        self, path: Path, *, problem: str, backup: Path | None, backup_at: datetime | None = None
+    ) -> None:
+        self.backup, self.backup_at = backup, backup_at
         todo = (
             "no whole backup is there, so keep a copy of the file and begin with an empty one"
             if backup is None

@@ -62,7 +62,8 @@ def refuse_damaged(path: Path) -> None:
         fault = "is empty or gone although backups of it are there"
     if fault:
         note(Happening.DATABASE_DAMAGED, has_backup=backup is not None)
-        raise JobStoreDamagedError(path, problem=fault, backup=backup)
+        at = None if backup is None else time_of_backup(backup, path.stem)
+        raise JobStoreDamagedError(path, problem=fault, backup=backup, backup_at=at)
 
 
 def backup_is_due(path: Path, now: datetime | None = None) -> bool:

@@ -100,9 +100,10 @@ def _catalogue(folder: Path) -> Iterator[HealthFinding]:
 
 def _jobs(address: str | Path | None) -> Iterator[HealthFinding]:
     from framing_palette.jobs import backup_files, database_files
+    from framing_palette.jobs.place_files import shop_place
     from framing_palette.jobs.store import JobStore
 
-    address = address or database_files.default_jobs_path()
+    address = address or shop_place().address
     is_file = not database_files.is_server(address)
     path = database_files.file_of(address) if is_file else None
     if path is not None and not path.exists() and not backup_files.backups_of(path):

@@ -6,9 +6,8 @@ why, or refused with the reason why. Nothing of another counter is overwritten.
 
 from contextlib import suppress
 from dataclasses import replace
-from datetime import datetime
 from pathlib import Path
-from threading import Lock
+from threading import RLock
 
 from framing_palette.errors import (
     FramingPaletteError,
@@ -20,7 +19,7 @@ from framing_palette.errors import (
 )
 from framing_palette.jobs.fates import Fate, FoldedIn, Kept
 from framing_palette.jobs.job_files import PackedJob, read_job_file
-from framing_palette.jobs.job_lines import StoredJob
+from framing_palette.jobs.job_lines import StoredJob, key_of_client
 from framing_palette.jobs.jobs import Job
 from framing_palette.jobs.keeping_files import (
     keep_unsent,
@@ -31,6 +30,7 @@ from framing_palette.jobs.keeping_files import (
 )
 from framing_palette.jobs.merging import merged
 from framing_palette.jobs.numbers import next_number
+from framing_palette.jobs.personal_files import Erased, erase_client
 from framing_palette.jobs.photograph_files import Photographs
 from framing_palette.jobs.place_files import ShopPlace
 from framing_palette.jobs.restoring_files import Restored, restore
@@ -43,7 +43,8 @@ class Keeper:
     def __init__(self, place: ShopPlace) -> None:
         self.place = place
         self._store: JobStore | None = None
-        self._lock = Lock()
+        self._lock = RLock()
+        self.writing = RLock()  # nothing is written while a backup is put back
         self._kept_here: dict[str, Job] = {}  # by this program, not by another at this computer
 
     def store(self) -> JobStore:
@@ -84,9 +85,10 @@ class Keeper:
             When it can be saved neither there nor here.
         """
         try:
-            if self.place.is_server:  # a server may take long to be given up
-                self.hold(base, packed)
-            saved = self._save(base, packed)
+            with self.writing:
+                if self.place.is_server:  # a server may take long to be given up
+                    self.hold(base, packed)
+                saved = self._save(base, packed)
         except JobChangedElsewhereError as error:
             self.hold(base, packed)
             joined = merged(base.job, packed.job, error.theirs)
@@ -135,56 +137,18 @@ class Keeper:
         stored = self.store().open(number)
         return stored, *self._packed(stored.job)
 
-    def take_in(self, packed: PackedJob) -> tuple[StoredJob, str]:
-        """Bring a job from a file into the shop's jobs, and return it with what is to be said.
-
-        The same job is not brought in twice; another one of its number gives it a new number.
-
-        Raises
-        ------
-        JobStoreError, OutputError
-            When it cannot be saved.
-        """
-        store, job = self.store(), packed.job
-        number = job.number
-        while True:
-            try:
-                found = store.open(number)
-            except UnknownJobError:
-                job = replace(job, number=number)
-                version = store.save(job, version=NEW, picture=packed.picture)
-                other = number != packed.job.number
-                return StoredJob(job, version), _other_number(packed.job, number) if other else ""
-            if replace(found.job, number=job.number) == job:
-                return found, ""
-            number = next_number(number)
-
-    def copy(self, number: str, new_number: str, at: datetime) -> StoredJob:
-        """Copy a job under a new number, for another piece of art like it.
+    def looked_up(self, number: str) -> Job:
+        """Return a job as it lies on this computer or else as it is saved, to look at.
 
         Raises
         ------
         UnknownJobError
             When there is none.
-        JobStoreError
-            When it cannot be saved.
+        JobStoreError, JobFileError
+            When it cannot be read.
         """
-        store = self.store()
-        original = store.open(number).job
-        while True:
-            made = replace(
-                original,
-                number=new_number,
-                created=at,
-                status=type(original.status).OPEN,
-                measurements=(),
-                chosen=None,
-                history=(),
-            ).with_event(at, f"Copied from job {number}.")
-            try:
-                return StoredJob(made, store.save(made))
-            except JobNumberTakenError:
-                new_number = next_number(new_number)
+        waiting = self._waiting(number)
+        return waiting[1] if waiting is not None else self.store().open(number).job
 
     def fold_in(self, *, leave: str = "") -> FoldedIn:
         """Save what waits on this computer, but the job of a number that is worked on.
@@ -207,8 +171,27 @@ class Keeper:
                 continue
             self._kept_here[number] = packed.job
             base = unsent_base(path) or StoredJob(packed.job, NEW)
-            (saved if self._fold(base, packed) else waiting).append(number)
+            with self.writing:
+                is_saved = self._fold(base, packed)
+            (saved if is_saved else waiting).append(number)
         return FoldedIn(tuple(saved), tuple(waiting))
+
+    def erase_client(self, name: str) -> Erased:
+        """Erase every job of one client, here, in the backups and among what waits, for ever.
+
+        Raises
+        ------
+        JobStoreError
+            When the jobs cannot be written; then nothing is erased.
+        """
+        with self.writing:
+            for path in unsent(self.place.unsent_folder):
+                with suppress(FramingPaletteError):
+                    job = read_job_file(path).job
+                    if key_of_client(job.client.name) == key_of_client(name):
+                        self._kept_here[job.number] = job
+                        self._let_go(job.number)
+            return erase_client(self.store(), name, unsent_folder=self.place.unsent_folder)
 
     def restore(self, backup: Path | None, *, bring_over: bool) -> Restored:
         """Put a backup in the place of the shop's jobs, which are closed for it.
@@ -225,8 +208,9 @@ class Keeper:
                 problem="is a server",
                 todo="have its keeper restore it by its own means",
             )
-        self.close()
-        return restore(path, backup, bring_over=bring_over)
+        with self.writing, self._lock:
+            self.close()
+            return restore(path, backup, bring_over=bring_over)
 
     def _save(self, base: StoredJob, packed: PackedJob) -> StoredJob:
         store, job = self.store(), packed.job
@@ -293,7 +277,3 @@ class Keeper:
     @staticmethod
     def _is_new_picture(base: StoredJob, job: Job) -> bool:
         return base.version <= NEW or base.job.picture != job.picture
-
-
-def _other_number(job: Job, number: str) -> str:
-    return f"There is another job {job.number} in this shop, so this one came in as {number}."

@@ -2,7 +2,7 @@
 
 from collections.abc import Callable
 from dataclasses import dataclass, replace
-from datetime import UTC, datetime
+from datetime import UTC, datetime, tzinfo
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -59,6 +59,11 @@ class OpenedJob:
 def now() -> datetime:
     """Return the time, with its zone."""
     return datetime.now(tz=UTC)
+
+
+def zone() -> tzinfo:
+    """Return the shop's own time zone."""
+    return now().astimezone().tzinfo or UTC
 
 
 def open_job(

@@ -11,11 +11,13 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QTimer
 
+from framing_palette.errors import UnknownJobError
 from framing_palette.jobs import Job, PackedJob, StoredJob, merged
 from framing_palette.jobs.merging import decided
 from framing_palette.window.arranging import desk_of, job_of
 from framing_palette.window.errands import Errands
 from framing_palette.window.job_book.book import BookState, JobBook
+from framing_palette.window.job_book.field_words import changed_fields, field_name
 from framing_palette.window.job_book.kept_job import KeptJob
 from framing_palette.window.job_files import save_job
 from framing_palette.window.runner import Progress
@@ -42,6 +44,7 @@ class Saving(QObject):
         self._look_soon = QTimer(self, interval=_LOOK_MS)
         self._look_soon.timeout.connect(self.look_at_others)
         session.packed_changed.connect(self._follow_job)
+        book.restored.connect(self._follow_restored)
         for signal in (
             session.job_changed,
             session.regions_changed,
@@ -118,6 +121,26 @@ class Saving(QObject):
         for kept in [*self._leaving, *([self.kept] if self.kept is not None else [])]:
             kept.finish()
         self._leaving.clear()
+
+    def _follow_restored(self) -> None:
+        """Go on from the job as the backup has it, or bring it in again when that has none."""
+        kept, base = self.kept, self.kept.base if self.kept is not None else None
+        if kept is None or base is None:
+            return
+
+        def work(keeper: "Keeper", _progress: Progress) -> StoredJob:
+            return keeper.store().open(base.job.number)
+
+        def done(found: StoredJob) -> None:
+            if kept is self.kept:
+                self._join(base.job, found)
+
+        def failed(error: Exception) -> None:
+            if kept is self.kept and isinstance(error, UnknownJobError):
+                kept.rebase(StoredJob(base.job, 0))
+                self._note()
+
+        self._book.ask(LOOK, work, done=done, failed=failed)
 
     def _follow_job(self) -> None:
         """Keep another job from now on; the one before is saved to its end."""
@@ -198,21 +221,7 @@ class Saving(QObject):
         )
 
     def _joined_words(self, base: Job, found: Job) -> str:
-        names = {
-            "title": self.tr("the title"),
-            "client": self.tr("the client"),
-            "picture": self.tr("the photograph"),
-            "intake": self.tr("the intake"),
-            "regions": self.tr("the regions"),
-            "art_size": self.tr("the size"),
-            "measurements": self.tr("the measurements"),
-            "options": self.tr("the designs"),
-            "chosen": self.tr("the choice"),
-            "status": self.tr("the status"),
-            "kept": self.tr("what is kept"),
-            "note": self.tr("the note"),
-        }
-        told = [said for name, said in names.items() if getattr(base, name) != getattr(found, name)]
+        told = [field_name(field) for field in changed_fields(base, found)]
         if not told:
             return self.tr("Changed at the other counter, and brought in here.")
         said = self.tr("Changed at the other counter, and brought in here: {what}.")

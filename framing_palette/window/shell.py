@@ -21,7 +21,8 @@ from framing_palette.window.client_view import ClientView
 from framing_palette.window.controls import IconButton, Pages, rule
 from framing_palette.window.errands import Errands
 from framing_palette.window.focus_ring import FocusRing
-from framing_palette.window.job_book.book import JobBook
+from framing_palette.window.job_book.book import BookState, JobBook
+from framing_palette.window.job_book.differing import DifferingBar
 from framing_palette.window.job_book.door import BookDoor
 from framing_palette.window.job_book.keeper import usual_keeper
 from framing_palette.window.job_line import JobLine
@@ -84,6 +85,7 @@ class Shell(QWidget):
         self.job_line = JobLine(self.session)
         self.rail = Rail(self.session, swatches)
         self.notice = NoticeBar(self.session)
+        self.differing = DifferingBar(self.session, self.saving)
         self.stages = Pages()
         self.shelves = Pages()
         self.client_view: ClientView | None = None
@@ -168,7 +170,7 @@ class Shell(QWidget):
     def toggle_settings(self) -> None:
         """Lay the settings on the shelf, or the step's own things back."""
         if self._settings is None:
-            self._settings = SettingsShelf(self.session)
+            self._settings = SettingsShelf(self.session, self.job_book)
             self.shelves.addWidget(self._settings)
         if self.shelves.currentWidget() is self._settings:
             self._show_shelf_of(self.session.step)
@@ -255,6 +257,7 @@ class Shell(QWidget):
         middle = QVBoxLayout()
         middle.setSpacing(0)
         middle.addWidget(self.stages, 1)
+        middle.addWidget(self.differing)
         middle.addWidget(self.notice)
         middle.addWidget(rule())
         middle.addWidget(self.rail)
@@ -279,6 +282,7 @@ class Shell(QWidget):
         self.job_line.shelf.clicked.connect(self.toggle_shelf)
         self.job_line.rail.clicked.connect(self.toggle_rail)
         self.runner.busy_changed.connect(self._say_doing)
+        self.job_book.state_changed.connect(self._show_damage)
         self.session.preferences_changed.connect(self._follow_preferences)
         self._preferences_soon.timeout.connect(self._save_preferences)
         for number in range(4):
@@ -309,6 +313,10 @@ class Shell(QWidget):
     def _show_shelf_of(self, key: str) -> None:
         door = self.rack if self._is_at_rack() else self.book if self._is_at_book() else None
         self.shelves.setCurrentWidget(door.shelf if door is not None else self._shelf_of[key])
+
+    def _show_damage(self) -> None:
+        if self.job_book.state is BookState.DAMAGED and not self._is_at_book():
+            self.toggle_book()
 
     def _open_door(self, name: str, stage: QWidget, shelf: QWidget) -> None:
         self.stages.setCurrentWidget(stage)

@@ -8,6 +8,7 @@ import pytest
 
 from framing_palette.errors import JobStoreDamagedError, JobStoreError, OutputError
 from framing_palette.jobs import DeskState, Measurement, PackedJob, PictureFile, Status, StoredJob
+from framing_palette.jobs.book_files import bring_in, copy_job
 from framing_palette.jobs.fates import Fate
 from framing_palette.jobs.job_files import digest
 from framing_palette.jobs.job_lines import Wanted
@@ -137,12 +138,12 @@ def test_a_job_from_a_file_comes_in_once_and_never_over_another(keeper: Keeper) 
     made = job("7", picture=NAMED)
     packed = PackedJob(made, PHOTOGRAPH)
     for _ in range(2):
-        assert keeper.take_in(packed) == (StoredJob(made, 1), "")
+        assert bring_in(keeper, packed) == (StoredJob(made, 1), "")
     other = replace(made, note="another")
     for _ in range(2):
-        stored, _said = keeper.take_in(PackedJob(other, PHOTOGRAPH))
+        stored, _said = bring_in(keeper, PackedJob(other, PHOTOGRAPH))
         assert stored == StoredJob(replace(other, number="7.2"), 1)
-    _stored, said = keeper.take_in(PackedJob(replace(made, note="a third")))
+    _stored, said = bring_in(keeper, PackedJob(replace(made, note="a third")))
     assert said.endswith("so this one came in as 7.3.")
     assert keeper.store().count() == 3
     keeper.close()
@@ -154,7 +155,7 @@ def test_a_copy_is_open_and_unmeasured_and_says_where_it_is_from(keeper: Keeper)
     made = job("1", status=Status.PROPOSED, measurements=(reading,), art_size=size, picture=NAMED)
     keeper.keep(StoredJob(made, NEW), PackedJob(made, PHOTOGRAPH))
     at = datetime(2026, 4, 1, 9, 0, tzinfo=UTC)
-    copied = keeper.copy("1", "1", at)
+    copied = copy_job(keeper, "1", "1", at)
     assert copied.job.number == "1.2"
     assert (copied.job.status, copied.job.measurements) == (Status.OPEN, ())
     assert [event.words for event in copied.job.history] == ["Copied from job 1."]

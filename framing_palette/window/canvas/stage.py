@@ -14,6 +14,7 @@ from PySide6.QtWidgets import QGridLayout, QVBoxLayout, QWidget
 
 from framing_palette.window.canvas.canvas import Canvas
 from framing_palette.window.controls import IconButton, ToolBar, push_button, words
+from framing_palette.window.job_book.recent import RecentJobs
 from framing_palette.window.session import Session
 from framing_palette.window.tokens import MARGIN, SECTION
 
@@ -41,7 +42,7 @@ class Stage(QWidget):
         self._tools = tools
         if tools is not None:
             tools.setParent(self)
-        self._empty = _Empty()
+        self._empty = _Empty(session)
         self._empty.setParent(self)
         self._empty.open_button.clicked.connect(self.picture_wanted)
         session.pyramid_changed.connect(self._show_what_there_is)
@@ -105,7 +106,7 @@ class _ZoomBar(ToolBar):
 
 
 class _Empty(QWidget):
-    def __init__(self) -> None:
+    def __init__(self, session: Session) -> None:
         super().__init__()
         column = QVBoxLayout(self)
         column.setSpacing(MARGIN)
@@ -123,7 +124,23 @@ class _Empty(QWidget):
         self.open_button = push_button(self.tr("Open a photograph"), rank="first")
         column.addSpacing(SECTION - MARGIN)
         column.addWidget(self.open_button, 0, Qt.AlignmentFlag.AlignCenter)
+        column.addSpacing(SECTION - MARGIN)
+        self.recent = RecentJobs(session)
+        column.addWidget(self.recent, 0, Qt.AlignmentFlag.AlignHCenter)
         column.addStretch(3)
+        session.recent_changed.connect(self._fit)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Show as many of the last jobs as there is room for."""
+        super().resizeEvent(event)
+        self._fit()
+
+    def _fit(self) -> None:
+        self.recent.show_as_many_as_fit(self.height() - self._needed())
+
+    def _needed(self) -> int:
+        """Return the height of everything else, with some air."""
+        return 4 * SECTION + self.open_button.sizeHint().height() + 4 * MARGIN + 48
 
     def paintEvent(self, _event: QPaintEvent) -> None:
         QPainter(self).fillRect(self.rect(), self.palette().window())

@@ -13,11 +13,13 @@ from framing_palette.window.runner import Progress, Runner
 from framing_palette.window.session import Session
 
 if TYPE_CHECKING:
+    from datetime import datetime
     from pathlib import Path
 
     from framing_palette.jobs import JobLine, PackedJob, StoredJob
     from framing_palette.jobs.fates import FoldedIn
     from framing_palette.jobs.keeper_files import Keeper
+    from framing_palette.jobs.restoring_files import Restored
 
 T = TypeVar("T")
 
@@ -51,6 +53,8 @@ class JobBook(QObject):
     state_changed = Signal()
     changed = Signal()
     """Jobs came, went or were saved."""
+    restored = Signal()
+    """A backup took the place of the jobs."""
 
     def __init__(self, session: Session, errands: Errands, keeper: "Callable[[], Keeper]") -> None:
         super().__init__(session)
@@ -63,6 +67,7 @@ class JobBook(QObject):
         self.state = BookState.CLOSED
         self.fault = ""
         self.backup: Path | None = None
+        self.backup_at: datetime | None = None
         self.waiting: tuple[str, ...] = ()
         self._care = QTimer(self, interval=_CARE_MS)
         self._care.timeout.connect(self._look_after)
@@ -95,8 +100,10 @@ class JobBook(QObject):
 
     def bring_in(self, packed: "PackedJob") -> "tuple[StoredJob | None, str]":
         """Bring a job of a file into the shop's jobs; for a thread of the errands."""
+        from framing_palette.jobs.book_files import bring_in
+
         try:
-            return self.keeper().take_in(packed)
+            return bring_in(self.keeper(), packed)
         except FramingPaletteError:
             return None, ""  # the job is on the desk, and its saved state says what is wrong
 
@@ -119,12 +126,25 @@ class JobBook(QObject):
             topic, lambda progress: work(self.keeper(), progress), done=done, failed=fail
         )
 
+    def try_out(
+        self,
+        topic: str,
+        work: "Work[T]",
+        *,
+        done: Callable[[T], None],
+        failed: Callable[[Exception], None],
+    ) -> None:
+        """Do something beside the shop's jobs; an error tells nothing of how they are."""
+        self.runner.start(
+            topic, lambda progress: work(self.keeper(), progress), done=done, failed=failed
+        )
+
     def hear(self, error: Exception | None) -> None:
         """Take in how the jobs are, from what came of asking them; None is well."""
         if error is None:
             self._be(BookState.READY)
         elif isinstance(error, JobStoreDamagedError):
-            self.backup = error.backup
+            self.backup, self.backup_at = error.backup, error.backup_at
             self._be(BookState.DAMAGED, str(error))
         elif isinstance(error, JobStoreError):
             self.be_away(str(error))
@@ -144,6 +164,26 @@ class JobBook(QObject):
             return keeper.store().lines(limit=_MOST_RECENT)
 
         self.ask(RECENT, work, done=lambda lines: self._session.assign("recent", lines))
+
+    def take_restored(self, restored: "Restored") -> None:
+        """Go on with the backup that was put back, and say what came of it."""
+        self.backup = None
+        self.restored.emit()
+        self._take_open(0)
+        self.changed.emit()
+        came = len(restored.brought_over)
+        said = self.tr("The backup is in its place; {count} newer jobs came along.")
+        if came == 1:
+            said = self.tr("The backup is in its place; 1 newer job came along.")
+        words = said.format(count=came)
+        if restored.aside is not None:
+            kept = self.tr("What was there before is kept as {name}.")
+            words = f"{words} {kept.format(name=restored.aside.name)}"
+        self._session.assign("notice", words)
+
+    def tell(self, error: Exception) -> None:
+        """Say what went wrong where the notice stands."""
+        self._errands.tell(error)
 
     def close(self) -> None:
         """Wait for what is asked, and let go of the jobs."""
