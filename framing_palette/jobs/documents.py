@@ -8,7 +8,7 @@ import json
 from dataclasses import asdict
 from datetime import datetime
 from pathlib import Path
-from typing import Any, Literal
+from typing import Any
 
 from pydantic import AwareDatetime, BaseModel, ConfigDict, NonNegativeInt, ValidationError
 
@@ -18,6 +18,7 @@ from framing_palette.design.design_writing import exact_text
 from framing_palette.errors import FramingPaletteError, JobFileError
 from framing_palette.jobs.desk_states import DeskModel
 from framing_palette.jobs.forms import JOB_FORM, lifted
+from framing_palette.jobs.intake_documents import IntakeModel, how_taken, intake_document
 from framing_palette.jobs.jobs import (
     Client,
     Event,
@@ -27,12 +28,8 @@ from framing_palette.jobs.jobs import (
     PictureFile,
     Status,
 )
-from framing_palette.jobs.taking_in import HowTaken
 from framing_palette.picture import Part, Region, Role
 from framing_palette.units import Length
-
-Point = tuple[float, float]
-FourPoints = tuple[Point, Point, Point, Point]
 
 
 class _Model(BaseModel):
@@ -59,14 +56,6 @@ class PartModel(_Model):
 
     polygon: tuple[tuple[float, float], ...]
     subtract: bool = False
-
-
-class IntakeModel(_Model):
-    """How the photograph is taken in."""
-
-    corners: FourPoints | None = None
-    chart: Literal["auto", "none"] | FourPoints = "auto"
-    grey: tuple[float, float] | None = None
 
 
 class RegionModel(_Model):
@@ -192,7 +181,7 @@ def _document(job: Job) -> dict[str, Any]:
         if job.picture is None
         else {"name": job.picture.name, "sha256": job.picture.sha256},
         "art_size": None if job.art_size is None else [exact_text(side) for side in job.art_size],
-        "intake": None if job.intake is None else _intake_document(job.intake),
+        "intake": None if job.intake is None else intake_document(job.intake),
         "regions": [_region_document(region) for region in job.regions],
         "measurements": [_measurement_document(reading) for reading in job.measurements],
         "options": [
@@ -214,10 +203,6 @@ def _document(job: Job) -> dict[str, Any]:
 
 def _time(at: datetime) -> str:
     return at.isoformat()
-
-
-def _intake_document(how: HowTaken) -> dict[str, Any]:
-    return {"corners": how.corners, "chart": how.chart, "grey": how.grey}
 
 
 def _region_document(region: Region) -> dict[str, Any]:
@@ -253,7 +238,7 @@ def _job(model: JobModel, path: Path | str, catalogue: Catalogue | None) -> Job:
         status=model.status,
         picture=PictureFile(model.picture.name, model.picture.sha256) if model.picture else None,
         art_size=_pair(model.art_size, "art_size"),
-        intake=_intake(model.intake),
+        intake=None if model.intake is None else how_taken(model.intake),
         regions=tuple(_region(region) for region in model.regions),
         measurements=tuple(_measurement(reading) for reading in model.measurements),
         options=tuple(
@@ -273,10 +258,6 @@ def _pair(texts: tuple[str, str] | None, field: str) -> tuple[Length, Length] | 
     if texts is None:
         return None
     return Length.parse(texts[0], field=field), Length.parse(texts[1], field=field)
-
-
-def _intake(model: IntakeModel | None) -> HowTaken | None:
-    return None if model is None else HowTaken(model.corners, model.chart, model.grey)
 
 
 def _region(model: RegionModel) -> Region:

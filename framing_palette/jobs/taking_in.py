@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Literal
 
-from framing_palette.picture import Picture
+from framing_palette.picture import LightField, Picture
 from framing_palette.units import Length
 
 if TYPE_CHECKING:
@@ -25,17 +25,21 @@ class HowTaken:
         "auto" looks for the colour chart, "none" ignores it, four corners say where it is.
     grey
         A place that should be neutral, 0..1; used when there is no chart.
+    light
+        What a photographed plain sheet told of the light; "auto" asks the table around the art,
+        "none" leaves uneven light alone.
     """
 
     corners: Corners | None = None
     chart: Literal["auto", "none"] | Corners = "auto"
     grey: Point | None = None
+    light: Literal["auto", "none"] | LightField = "auto"
 
     def wishes(self, art_size: tuple[Length, Length] | None) -> "IntakeWishes":
         """Return the same for the intake of art of a size."""
         from framing_palette.picture.intake import IntakeWishes
 
-        return IntakeWishes(self.corners, self.chart, self.grey, art_size)
+        return IntakeWishes(self.corners, self.chart, self.grey, art_size, light=self.light)
 
 
 def taken_in(

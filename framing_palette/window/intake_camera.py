@@ -33,6 +33,8 @@ class IntakeCamera(QObject):
     """It was put on or away, froze, failed, or has a new picture."""
     frozen = Signal(object)
     """The path of a photograph that was frozen."""
+    sheet_frozen = Signal(object)
+    """The path of a photograph of the plain sheet."""
 
     def __init__(self, session: Session, errands: Errands, parent: QObject | None = None) -> None:
         super().__init__(parent)
@@ -78,7 +80,11 @@ class IntakeCamera(QObject):
         self.source = number % _MOST_CAMERAS
         self.put_on()
 
-    def freeze(self) -> None:
+    def freeze_sheet(self) -> None:
+        """Make one quiet photograph of the plain sheet that lies where the art lay."""
+        self.freeze(is_sheet=True)
+
+    def freeze(self, *, is_sheet: bool = False) -> None:
         """Make one quiet photograph of the next frames."""
         feed = self._feed
         if feed is None or self.is_freezing:
@@ -89,7 +95,7 @@ class IntakeCamera(QObject):
         self._errands.runner.start(
             LIVE,
             lambda progress: _frozen(feed, folder, progress),
-            done=self._take_frozen,
+            done=self._take_sheet if is_sheet else self._take_frozen,
             failed=self._fail,
         )
         self.changed.emit()
@@ -113,6 +119,10 @@ class IntakeCamera(QObject):
     def _take_frozen(self, path: Path) -> None:
         self.put_away()
         self.frozen.emit(path)
+
+    def _take_sheet(self, path: Path) -> None:
+        self.put_away()
+        self.sheet_frozen.emit(path)
 
     def _hear(self, topic: str, share: float, _words: str) -> None:
         if topic == LIVE and self.is_freezing:

@@ -1,5 +1,7 @@
 """The live picture of the camera on the bench, with what can be done with it below."""
 
+from functools import partial
+
 from PySide6.QtCore import QPointF, QRectF, QSize, QSizeF, Qt
 from PySide6.QtGui import QKeyEvent, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
@@ -18,20 +20,23 @@ class IntakeCameraView(QWidget):
 
     def __init__(self, session: Session, camera: IntakeCamera) -> None:
         super().__init__()
+        self._session = session
         self._camera = camera
         self.live = _Live(session, camera)
         self.told = words(wrap=True)
         self.told.setAlignment(Qt.AlignmentFlag.AlignCenter)
         self.freeze = push_button(self.tr("Freeze"), rank="first")
+        self.sheet = push_button(self.tr("This is the plain sheet"))
         self.another = push_button(self.tr("Another camera"))
         self.away = push_button(self.tr("Put the camera away"))
-        self.freeze.clicked.connect(camera.freeze)
+        self.freeze.clicked.connect(partial(camera.freeze, is_sheet=False))
+        self.sheet.clicked.connect(camera.freeze_sheet)
         self.another.clicked.connect(camera.take_next)
         self.away.clicked.connect(camera.put_away)
         row = QHBoxLayout()
         row.setSpacing(GAP)
         row.addStretch(1)
-        for button in (self.freeze, self.another, self.away):
+        for button in (self.freeze, self.sheet, self.another, self.away):
             row.addWidget(button)
         row.addStretch(1)
         column = QVBoxLayout(self)
@@ -61,6 +66,8 @@ class IntakeCameraView(QWidget):
         self.freeze.setEnabled(is_live and not camera.is_freezing)
         if begins and self.isVisible():
             self.freeze.setFocus(Qt.FocusReason.OtherFocusReason)
+        self.sheet.setEnabled(self.freeze.isEnabled())
+        self.sheet.setVisible(self._session.packed is not None)
         self.another.setEnabled(not camera.is_freezing)
         if camera.is_freezing:
             said = self.tr("Keep everything still: {share} % of the frames are taken.").format(

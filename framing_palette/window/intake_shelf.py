@@ -6,7 +6,7 @@ from PySide6.QtWidgets import QLabel, QVBoxLayout, QWidget
 from framing_palette.window.controls import push_button, words
 from framing_palette.window.forms import Choice, FormShelf
 from framing_palette.window.intake_view import Hand
-from framing_palette.window.intaking import Intaking
+from framing_palette.window.intaking import Intaking, Taken
 from framing_palette.window.session import Session
 from framing_palette.window.size_fields import SizeFields
 from framing_palette.window.tokens import GAP
@@ -20,7 +20,7 @@ class IntakeShelf(FormShelf):
     hand_picked = Signal(object)
     after_picked = Signal(object)
     asked = Signal(str)
-    """take in, forget, open, camera, or watch."""
+    """take in, forget, sheet, leave light, open, camera, or watch."""
 
     def __init__(self, session: Session, intaking: Intaking) -> None:
         super().__init__(self.tr("Intake"), "")
@@ -101,6 +101,20 @@ class IntakeShelf(FormShelf):
             self.tr("Drag a corner. N takes the next one, the arrows move it by a pixel."),
         )
         self.row(self.tr("Look at"), self.looks)
+        self._add_light()
+
+    def _add_light(self) -> None:
+        self.sheet = push_button(self.tr("Photograph of a plain sheet"))
+        self.leave_light = push_button(self.tr("Leave the light as it is"))
+        self.light = words(size="small", quiet=True, wrap=True)
+        self.sheet.clicked.connect(lambda: self.asked.emit("sheet"))
+        self.leave_light.clicked.connect(lambda: self.asked.emit("leave light"))
+        both = QWidget()
+        column = QVBoxLayout(both)
+        column.setContentsMargins(0, 0, 0, 0)
+        for widget in (self.sheet, self.leave_light, self.light):
+            column.addWidget(widget)
+        self.row(self.tr("Even out the light"), both)
 
     def _add_size(self) -> None:
         self.section(self.tr("How large the art is"))
@@ -139,8 +153,9 @@ class IntakeShelf(FormShelf):
     def _tell(self) -> None:
         picture, taken = self._session.picture, self._intaking.taken
         there = self._intaking.photograph is not None
-        for widget in (self.take, self.hands, self.looks):
+        for widget in (self.take, self.hands, self.looks, self.sheet):
             widget.setEnabled(there)
+        self._tell_light(taken)
         job = self._session.desk.job
         self.forget.setVisible(job is not None and job.intake is not None)
         self.trust.setText(
@@ -156,6 +171,18 @@ class IntakeShelf(FormShelf):
         lines = [f"{patch.name}: ΔE₀₀ {patch.delta_e:.1f}" for patch in worst[:_MOST_PATCHES]]
         told = self.tr("Least sure patches (upper half seen, lower half should be)")
         self._say(self.patches, f"{told}\n" + "\n".join(lines) if lines else "")
+
+    def _tell_light(self, taken: "Taken | None") -> None:
+        self.leave_light.setVisible(taken is not None and taken.intake.light.source != "none")
+        self._say(
+            self.light,
+            taken.intake.light.words
+            if taken is not None
+            else self.tr(
+                "A white or grey sheet, photographed from the same place under the same light, "
+                "tells how the light falls off."
+            ),
+        )
 
     def _raising_words(self) -> str:
         picture = self._session.picture

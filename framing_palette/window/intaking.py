@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QCoreApplication, QObject, Signal
 
 from framing_palette.errors import FramingPaletteError
 from framing_palette.jobs.taking_in import HowTaken
@@ -20,11 +20,11 @@ from framing_palette.window.session import Session
 
 if TYPE_CHECKING:
     from framing_palette.jobs import PackedJob
-    from framing_palette.picture import Picture
+    from framing_palette.picture import LightField, Picture
     from framing_palette.picture.intake import Intake
     from framing_palette.units import Length
 
-READ, TAKE = "photograph", "intake"
+READ, TAKE, SHEET = "photograph", "intake", "plain sheet"
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -89,6 +89,26 @@ class Intaking(QObject):
         if job is not None:
             self._session.edit(words, merge=merge, job=replace(job, intake=how))
 
+    def even_out_by(self, path: Path) -> None:
+        """Read the photograph of a plain sheet and have its light divided out, undoably.
+
+        A sheet that does not fit the photograph is said and changes nothing.
+        """
+        job, photograph, how = self._session.desk.job, self.photograph, self.how
+        if job is None or photograph is None:
+            return
+        size = job.art_size
+        self._errands.runner.start(
+            SHEET,
+            lambda progress: _light(path, photograph, how, size, progress),
+            done=self._even_out,
+            failed=self._fail,
+        )
+
+    def _even_out(self, light: "LightField") -> None:
+        words = QCoreApplication.translate("Intaking", "Even out by a plain sheet")
+        self.wish(words, replace(self.how, light=light))
+
     def take_in(self) -> None:
         """Take the photograph in as the job says; without a word it stays as the file says."""
         job, photograph = self._session.desk.job, self.photograph
@@ -114,7 +134,7 @@ class Intaking(QObject):
     def is_busy(self) -> bool:
         """Tell whether a photograph is being read or taken in."""
         runner = self._errands.runner
-        return runner.is_busy(READ) or runner.is_busy(TAKE)
+        return any(runner.is_busy(topic) for topic in (READ, TAKE, SHEET))
 
     def _follow(self) -> None:
         job = self._session.desk.job
@@ -178,6 +198,22 @@ def _photograph(packed: "PackedJob", progress: Progress) -> Photograph:
     picture = photograph_of(packed, Path("the job"))
     progress.tell(0.6)
     return Photograph(packed, picture, pyramid_of(lab_d50_to_srgb_u8(picture.lab_d50)))
+
+
+def _light(
+    path: Path,
+    photograph: Photograph,
+    how: HowTaken,
+    size: "tuple[Length, Length] | None",
+    progress: Progress,
+) -> "LightField":
+    from framing_palette.picture import read_light_file, take_in
+
+    progress.tell(0.0)
+    light = read_light_file(path)
+    progress.tell(0.3)
+    take_in(photograph.picture, replace(how, light=light).wishes(size))  # refuses what does not fit
+    return light
 
 
 def _taken(

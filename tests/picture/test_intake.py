@@ -144,7 +144,8 @@ def test_a_clipped_chart_is_refused_by_naming_patches() -> None:
 
 def test_light_that_falls_off_across_the_chart_is_said() -> None:
     scene = counter("D50", vignette=0.5)
-    intake = take_in(photograph(scene.srgb_u8), IntakeWishes(corners=corners_of(scene)))
+    wishes = IntakeWishes(corners=corners_of(scene), light="none")
+    intake = take_in(photograph(scene.srgb_u8), wishes)
     assert any("brighter than the other" in notice for notice in intake.picture.notices)
 
 

@@ -235,3 +235,59 @@ def test_an_arrived_photograph_is_opened_by_a_click(
         timeout=20_000,
     )
     rest(step, qtbot)
+
+
+def sheet_file(folder: Path, *, right: float) -> Path:
+    """A plain sheet that fills the photograph, under light that changes towards the right."""
+    light = np.linspace(1.0, right, COLUMNS)[None, :, None] * CAST * 0.6
+    srgb = np.asarray(linear_to_srgb(np.broadcast_to(light, (ROWS, COLUMNS, 3)).copy()))
+    path = folder / "sheet.png"
+    Image.fromarray(np.round(srgb * 255).astype(np.uint8)).save(path)
+    return path
+
+
+def test_a_plain_sheet_evens_out_the_light_and_undo_brings_it_back(
+    step: IntakeStep, qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    take_in(step, qtbot)
+    before = step.session.picture
+    assert before is not None
+    assert shelf_of(step).leave_light.isHidden()
+    path = sheet_file(tmp_path, right=0.8)
+    chosen = lambda *_: (str(path), "")  # noqa: E731 - stands in for the file dialog
+    monkeypatch.setattr("framing_palette.window.steps.intake.QFileDialog.getOpenFileName", chosen)
+    qtbot.mouseClick(shelf_of(step).sheet, LEFT)
+    rest(step, qtbot)
+    evened = step.session.picture
+    assert evened is not None
+    assert not isinstance(step.intaking.how.light, str)
+    assert "1.25 times across the plain sheet" in shelf_of(step).light.text()
+    gain = evened.lab_d50[:20, -20:, 0].mean() / before.lab_d50[:20, -20:, 0].mean()
+    left = evened.lab_d50[:20, :20, 0].mean() / before.lab_d50[:20, :20, 0].mean()
+    assert gain > left * 1.02
+    assert not shelf_of(step).leave_light.isHidden()
+    step.session.undo_stack.undo()
+    rest(step, qtbot)
+    assert step.session.picture is not None
+    np.testing.assert_array_equal(step.session.picture.lab_d50, before.lab_d50)
+    step.session.undo_stack.redo()
+    rest(step, qtbot)
+    qtbot.mouseClick(shelf_of(step).leave_light, LEFT)
+    rest(step, qtbot)
+    assert step.intaking.how.light == "none"
+    assert "left as it is" in shelf_of(step).light.text()
+
+
+def test_a_sheet_that_is_none_is_said_and_the_picture_stays(
+    step: IntakeStep, qtbot: QtBot, photo_file: Path, tmp_path: Path
+) -> None:
+    before, picture = step.session.desk, step.session.picture
+    rough = np.kron(np.random.default_rng(1).integers(60, 200, (24, 36, 3)), np.ones((20, 20, 1)))
+    path = tmp_path / "carpet.png"
+    Image.fromarray(rough.astype(np.uint8)).save(path)
+    for file, said in ((path, "carpet.png tells nothing"), (photo_file, "did not reach under")):
+        step.intaking.even_out_by(file)
+        rest(step, qtbot)
+        assert said in shelf_of(step).fault.text()
+        assert step.session.picture is picture
+        assert step.session.desk == before

@@ -180,3 +180,29 @@ def test_freeze_is_at_hand_once_there_is_something_to_freeze(
     with qtbot.waitSignal(step.camera.frozen, timeout=20_000):
         qtbot.keyClick(freeze, Qt.Key.Key_Space)
     qtbot.waitUntil(lambda: not step.counter.errands.runner.is_busy(), timeout=20_000)
+
+
+def test_the_plain_sheet_can_be_frozen_too_once_there_is_a_picture(
+    step: IntakeStep, qtbot: QtBot, tmp_path: Path
+) -> None:
+    live(step, video(tmp_path / "still.avi", 90), qtbot)
+    view = stage_of(step).camera_view
+    assert view.sheet.isHidden()
+    with qtbot.waitSignal(step.camera.frozen, timeout=20_000):
+        qtbot.mouseClick(view.freeze, LEFT)
+    runner = step.counter.errands.runner
+    qtbot.waitUntil(lambda: not runner.is_busy(), timeout=30_000)
+    path = tmp_path / "sheet.avi"
+    writer = cv2.VideoWriter(str(path), cv2.VideoWriter.fourcc(*"FFV1"), 25, (COLUMNS, ROWS))
+    for _ in range(60):
+        slope = np.linspace(140, 200, COLUMNS)[None, :, None]
+        writer.write(np.broadcast_to(slope, (ROWS, COLUMNS, 3)).astype(np.uint8))
+    writer.release()
+    live(step, path, qtbot)
+    assert not view.sheet.isHidden()
+    with qtbot.waitSignal(step.camera.sheet_frozen, timeout=20_000):
+        qtbot.mouseClick(view.sheet, LEFT)
+    qtbot.waitUntil(lambda: not runner.is_busy(), timeout=30_000)
+    light = step.intaking.how.light
+    assert not isinstance(light, str)
+    assert light.fall_off == pytest.approx((200 / 140) ** 2.2, rel=0.05)

@@ -37,6 +37,7 @@ class IntakeStep(Step):
         self._arrived: Path | None = None
         self.watched.arrived.connect(self._offer)
         self.camera.frozen.connect(self.picture_dropped)
+        self.camera.sheet_frozen.connect(self.intaking.even_out_by)
         self.camera.changed.connect(self._tell_camera)
         for signal in (self.session.picture_changed, self.session.job_changed):
             signal.connect(self.standing_changed)
@@ -120,6 +121,15 @@ class IntakeStep(Step):
             self.intaking.wish(self.tr("Find corners and chart"), HowTaken())
         elif asked == "forget":
             self.intaking.wish(self.tr("The photograph as it is"), None)
+        elif asked == "sheet":
+            name, _ = QFileDialog.getOpenFileName(
+                self.stage_widget, self.tr("Which photograph shows the plain sheet?")
+            )
+            if name:
+                self.intaking.even_out_by(Path(name))
+        elif asked == "leave light":
+            words = self.tr("Leave the light as it is")
+            self.intaking.wish(words, replace(self.intaking.how, light="none"))
         elif asked == "open":
             self._open()
         elif asked == "camera":
