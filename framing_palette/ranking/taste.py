@@ -96,7 +96,7 @@ class TasteFit:
         if self.foretold is None or self.house_foretold is None:
             return f"{self.rests_on} of {FEWEST_CHOICES} choices made: the house rule stays in use."
         rests = f"From {_count(self.rests_on, 'choice')} on {_count(self.pictures, 'picture')}"
-        own, house = f"{self.foretold:.0%}", f"{self.house_foretold:.0%}"
+        own, house = f"{self.foretold * 100:.0f} %", f"{self.house_foretold * 100:.0f} %"
         if self.in_use:
             return f"{rests}: foretells {own} of held-back ones, where the house rule does {house}."
         return (

@@ -118,9 +118,9 @@ def weights_words(moved: dict[str, tuple[float, float]]) -> tuple[str, ...]:
 
 def _weight_words(name: str, pair: tuple[float, float], part: float) -> str:
     told = QUALITY_WORDS.get(name, name.replace("_", " "))
-    speaks = "for" if pair[0] >= 0 else "against"
+    speaks = "counts" if pair[0] >= 0 else "is held against a sample"
     change = "more" if part >= 1.0 else "less"
-    return f"{told[0].upper()}{told[1:]} counts {abs(part - 1.0):.0%} {change} {speaks} a sample"
+    return f"{told[0].upper()}{told[1:]} {speaks} {abs(part - 1.0) * 100:.0f} % {change}."
 
 
 def moved_codes(shift: Shift) -> Sequence[str]:

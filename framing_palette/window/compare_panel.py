@@ -20,6 +20,8 @@ from framing_palette.window.swatches import SwatchBook
 from framing_palette.window.taste_work import prefer_look, reject_look
 from framing_palette.window.tokens import GAP, MARGIN
 
+_ICON_INDENT = MARGIN - 10  # what is drawn of the first icon stands under the words
+
 
 class ComparePanel(QWidget):
     """One look with its words."""
@@ -80,19 +82,19 @@ class ComparePanel(QWidget):
         column.setSpacing(0)
         column.addWidget(self.view, 1)
         below = QVBoxLayout()
-        below.setContentsMargins(MARGIN, GAP, MARGIN, GAP)
+        below.setContentsMargins(MARGIN, GAP, MARGIN, 4)
         below.setSpacing(4)
         below.addWidget(self.title)
         below.addWidget(self.told)
         below.addWidget(self.note)
         self.action_row = self._make_actions()
-        below.addWidget(self.action_row)
         column.addLayout(below)
+        column.addWidget(self.action_row)
 
     def _make_actions(self) -> QWidget:
         actions = QWidget()
         row = QHBoxLayout(actions)
-        row.setContentsMargins(-8, 0, 0, 0)
+        row.setContentsMargins(_ICON_INDENT, 0, 0, GAP)
         row.setSpacing(0)
         self.buttons: dict[str, IconButton] = {}
         for name, icon, said in (

@@ -82,7 +82,6 @@ class TasteBook(QObject):
         self.effect: Effect | None = None
         self._done: tuple[Choice, ...] = ()
         self._left_open: tuple[PairKey, ...] = ()
-        self._job = ""
         self._is_opening = False
         self._is_read = False
         self._is_on = session.preferences.taste_on
@@ -206,13 +205,9 @@ class TasteBook(QObject):
 
     def _begin(self) -> None:
         """Remember what was done on the last picture; what is done now is added to it."""
-        packed = self._session.packed
-        number = packed.job.number if packed else ""
-        if number != self._job:
-            self._job = number
-            self._is_opening = True
-            self.remembered = Remembered(self.taste)
-            self._done, self._left_open = (), ()
+        self._is_opening = True
+        self.remembered = Remembered(self.taste)
+        self._done, self._left_open = (), ()
 
     def is_current(self) -> bool:
         """Tell whether the ranking is of the picture on the desk."""

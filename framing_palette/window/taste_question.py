@@ -1,9 +1,10 @@
 """The question: which of two samples for this picture? Pressed, keyed, or left undecided."""
 
-from PySide6.QtCore import QEvent, Qt, Signal
+from PySide6.QtCore import QEvent, QSize, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QPainter, QPaintEvent, QPalette, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
+from framing_palette.catalogue import Sample
 from framing_palette.window.canvas.outlook import Outlook
 from framing_palette.window.controls import IconButton, push_button, rule, words
 from framing_palette.window.look_view import LookView, even_out, level_scales, number_key
@@ -13,6 +14,7 @@ from framing_palette.window.taste_asking import Asking
 from framing_palette.window.tokens import GAP, MARGIN, WIDE_MARGIN
 
 _LEAST_FOR_WORDS, _LEAST_FOR_TEXTS = 420, 480
+_SWATCH = QSize(72, 40)
 _NEITHER = (Qt.Key.Key_N, Qt.Key.Key_3)
 
 
@@ -33,6 +35,7 @@ class QuestionBoard(QWidget):
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setAccessibleName(self.tr("Which for this picture?"))
         self.views = [LookView(session, swatches, outlook, ()) for _side in range(2)]
+        self.swatches = [SmallSwatch(swatches) for _side in range(2)]
         self.names = [words(strong=True, wrap=True) for _side in range(2)]
         self.choose = [push_button("", rank="first") for _side in range(2)]
         self.neither = push_button(self.tr("Neither"), told=self.tr("Prefer neither of the two"))
@@ -115,8 +118,9 @@ class QuestionBoard(QWidget):
         row.setContentsMargins(WIDE_MARGIN, GAP, WIDE_MARGIN, MARGIN)
         row.setSpacing(GAP)
         row.addStretch(1)
-        for button in (self.choose[0], self.neither, self.choose[1]):
-            row.addWidget(button)
+        parts = (self.swatches[0], self.choose[0], self.neither, self.choose[1], self.swatches[1])
+        for part in parts:
+            row.addWidget(part)
         row.addStretch(1)
         return row
 
@@ -128,7 +132,9 @@ class QuestionBoard(QWidget):
         if pair is None:
             return
         for side, code in enumerate(pair):
-            name = self._session.sample_of(code).name
+            sample = self._session.sample_of(code)
+            name = sample.name
+            self.swatches[side].show_sample(sample)
             self.views[side].show_look((code,), name)
             self._name(side, name)
         level_scales(self.views)
@@ -152,6 +158,30 @@ class QuestionBoard(QWidget):
         for label in self.names:
             label.setFixedHeight(height)
         is_wide = self.width() >= _LEAST_FOR_TEXTS
+        for swatch in self.swatches:
+            swatch.setVisible(is_wide)
         for side, button in enumerate(self.choose):
             text = self.tr("{number}   This one") if is_wide else "{number}"
             button.setText(text.format(number=side + 1))
+
+
+class SmallSwatch(QWidget):
+    """A piece of a sample at life size, beside its answer."""
+
+    def __init__(self, swatches: SwatchBook) -> None:
+        super().__init__()
+        self._swatches = swatches
+        self._sample: Sample | None = None
+        self.setFixedSize(_SWATCH)
+        swatches.arrived.connect(self.update)
+
+    def show_sample(self, sample: Sample) -> None:
+        """Show a piece of another sample."""
+        self._sample = sample
+        self.setAccessibleName(sample.name)
+        self.update()
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        """Draw it."""
+        if self._sample is not None:
+            self._swatches.draw(QPainter(self), self.rect(), self._sample)

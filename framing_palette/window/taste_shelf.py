@@ -98,7 +98,7 @@ class TasteShelf(FormShelf):
             "A weight moves by at most {part} of its house value, or by {least} where that is "
             "more, and never turns round. No verdict changes: taste orders samples within "
             "complements, blends and clashes."
-        ).format(part=f"{MOVES_AT_MOST:.0%}", least=f"{SMALLEST_MOVE:g}")
+        ).format(part=f"{MOVES_AT_MOST * 100:.0f} %", least=f"{SMALLEST_MOVE:g}")
         self.row("", words(bounds, size="small", quiet=True, wrap=True))
 
     def _add_carrying(self) -> None:
@@ -146,6 +146,8 @@ class TasteShelf(FormShelf):
         self.switch.show_value(preferences.taste_on)
         self.state.setText(self._state_words(is_on=preferences.taste_on))
         self.rests.setText(self._rests_words())
+        is_told = learned is not None and not book.newer and not taste.passed
+        self.rests.setVisible(not is_told)
         self.learned.setText(self._learned_words())
         can_learn = len(taste.choices) >= FEWEST_CHOICES and (learned is None or book.newer > 0)
         self.buttons["learn"].setEnabled(can_learn)
@@ -196,24 +198,25 @@ class TasteShelf(FormShelf):
         learned = self._book.taste.learned
         if learned is None or not learned.in_use:
             return self.tr("Nothing: the house rule stays as it is.")
-        lines = [told(line) for line in weights_words(learned.moved())[:_MOST_WEIGHTS]]
-        return "\n".join(f"{line}." for line in lines)
+        lines = weights_words(learned.moved())[:_MOST_WEIGHTS]
+        return "\n".join((self.tr("Against the house rule:"), *(told(line) for line in lines)))
 
     def _moves_lines(self) -> list[str]:
         effect = self._book.effect
         if effect is None:
             return []
         shift = effect.shift
-        first = self.tr("On this picture, {same} of the first {top} are the same by both.").format(
-            same=shift.same_at_top, top=shift.top
-        )
+        first = self.tr(
+            "On this picture {same} of the first {top} are the same by both. Places within a "
+            "verdict by the house rule, and now:"
+        ).format(same=shift.same_at_top, top=shift.top)
         return [first, *(self._move_words(move) for move in shift.moves)]
 
     def _move_words(self, move: Move) -> str:
         rack = self._session.catalogue
         name = rack[move.code].name if move.code in rack else move.code
-        up = self.tr("{name}: up from place {before} to {after}.")
-        down = self.tr("{name}: down from place {before} to {after}.")
+        up = self.tr("{before} \u2192 {after}, up: {name}")
+        down = self.tr("{before} \u2192 {after}, down: {name}")
         said = up if move.places > 0 else down
         return said.format(name=name, before=move.house_place, after=move.own_place)
 
