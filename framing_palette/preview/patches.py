@@ -16,6 +16,7 @@ PATCH, OVERLAP = 0.8, 0.3  # of the tile, of the patch
 TRIES = 14
 COMPARED = 24  # rows or columns looked at when patches are compared
 _SEAM = 2.0  # a step over the edge may be this many times a usual step
+_REMEMBERED = 4
 _ALIKE = 0.12  # of the tile: patches nearer than this look the same
 
 
@@ -84,6 +85,11 @@ class Patches:
         )
 
     @property
+    def memory(self) -> int:
+        """How many of the last places are not taken again; fewer where there is little choice."""
+        return 1 if self.row_starts == 1 else _REMEMBERED
+
+    @property
     def grey_rows(self) -> int:
         """Rows of a patch that are compared."""
         return self.height // self.step
@@ -94,24 +100,28 @@ class Patches:
         return int(rows[0]), int(columns[0])
 
     def best_after(
-        self, rng: np.random.Generator, last: Place, before: Float32Array
+        self, rng: np.random.Generator, laid: list[Place], before: Float32Array
     ) -> tuple[Place, float]:
         """Return the random place that agrees best with what it overlaps, and how far it is off.
 
-        A place that would just go on where the last patch ended is passed over.
+        A place that would just go on where the last patch ended is passed over, and so is one
+        that was taken a moment ago: the eye finds the same mark twice in a row at once.
 
         Parameters
         ----------
+        laid
+            The places taken so far, at least one.
         before
             Grey of the overlap, shape (grey_rows, overlap).
         """
         rows, columns = self._tries(rng)
-        on = (last[1] + self.width - self.overlap) % self.tile_columns
-        across = np.abs(_round_trip(columns - on, self.tile_columns))
-        down = np.abs(_round_trip(rows - last[0], self.tile_rows))
+        shunned = np.array([*laid[-self.memory :], laid[-1]])
+        shunned[-1, 1] += self.width - self.overlap
+        across = np.abs(_round_trip(columns - shunned[:, 1:], self.tile_columns))
+        down = np.abs(_round_trip(rows - shunned[:, :1], self.tile_rows))
         near = (across <= _ALIKE * self.tile_columns) & (down <= _ALIKE * self.tile_rows)
         errors = unlikeness(self.windows[rows // self.step, columns], before)
-        best = int(np.argmin(np.where(near, np.inf, errors)))
+        best = int(np.argmin(np.where(np.any(near, axis=0), np.inf, errors)))
         return (int(rows[best]), int(columns[best])), float(errors[best])
 
     def _tries(self, rng: np.random.Generator) -> tuple[Places, Places]:

@@ -8,6 +8,7 @@ import numpy as np
 from framing_palette.arrays import Float32Array, Float64Array
 from framing_palette.catalogue import Finish
 from framing_palette.preview.channels import for_each_channel, lit_by
+from framing_palette.preview.corners import corner_of
 from framing_palette.preview.grids import Box
 from framing_palette.preview.pieces import Piece
 from framing_palette.preview.plans import Build, LayerPlan, Rect, Side
@@ -21,6 +22,8 @@ _SEAM_DEPTH = 0.35
 _SPARE = 1.1  # a strip is made this much longer, so that the four sides can begin elsewhere
 LONGEST_STRIP_PX = 8192
 _LEVEL = (Side.TOP, Side.BOTTOM)
+_UPRIGHT = (Side.LEFT, Side.RIGHT)
+_ENDS = {side: _UPRIGHT if side in _LEVEL else _LEVEL for side in Side}
 
 
 @dataclass(frozen=True, slots=True)
@@ -118,7 +121,15 @@ def side_strip(ring: Ring, side: Side, box: Box, *, lit_as: Side | None = None) 
     """
     response = _across(ring, side, lit_as or side, box)
     across = _from_the_ends(ring, side, box)
-    lit, glint = _lit(response, across), _glint(response, across)
+    lamp, room = _lamp_and_room(response, across)
+    glint = _glint(response, across)
+    for columns, left in _corner_shades(ring, side, box):
+        lamp[:, columns] *= left[..., 0]
+        room[:, columns] *= left[..., 1]
+        if glint is not None:
+            glint[:, columns] *= left[..., 0]
+    lit = lamp
+    lit += room
     linear = shade(ring.surface, _texture(ring, side, box), lit, glint, ring.finish)
     return linear if side in _LEVEL else _turned(linear)
 
@@ -158,12 +169,26 @@ def _side_box(ring: Ring, side: Side) -> Box:
     }[side]
 
 
-def _lit(response: Response, across: Daylight) -> Float32Array:
+def _lamp_and_room(response: Response, across: Daylight) -> tuple[Float32Array, Float32Array]:
     lamp = np.multiply.outer(response.lamp.astype(np.float32), across.lamp.astype(np.float32))
     room = np.multiply.outer(response.room.astype(np.float32), across.room.astype(np.float32))
-    lit: Float32Array = lamp
-    lit += room
-    return lit
+    return lamp, room
+
+
+def _corner_shades(ring: Ring, side: Side, box: Box) -> Iterator[tuple[slice, Float32Array]]:
+    """Yield the stretches of a side that lie in the shade of its corners, and what is left."""
+    corner = None
+    if ring.build is Build.MITRED:
+        corner = corner_of(ring.layer, ring.site.grid.px_per_mm)
+    if corner is None:
+        return
+    across = ring.outward_mm(side, box)
+    for end in _ENDS[side]:
+        beyond = ring.outward_mm(end, box)
+        near = np.flatnonzero(beyond > -corner.reach_mm)
+        if near.size:
+            columns = slice(int(near[0]), int(near[-1]) + 1)
+            yield columns, corner.left(end, ring.site.light, across, beyond[columns])
 
 
 def _glint(response: Response, across: Daylight) -> Float32Array | None:
@@ -175,8 +200,7 @@ def _glint(response: Response, across: Daylight) -> Float32Array | None:
 
 def _from_the_ends(ring: Ring, side: Side, box: Box) -> Daylight:
     """Return the light that the layers above leave at each place along a side."""
-    ends = (Side.LEFT, Side.RIGHT) if side in _LEVEL else (Side.TOP, Side.BOTTOM)
-    return along_axis(ring.site, ring.number + 1, ends, ring.layer.top_mm, box)
+    return along_axis(ring.site, ring.number + 1, _ENDS[side], ring.layer.top_mm, box)
 
 
 def _texture(ring: Ring, side: Side, box: Box) -> Float32Array | None:

@@ -10,12 +10,14 @@ from framing_palette.arrays import Float32Array
 from framing_palette.colour import lab_d50_to_linear_srgb, linear_srgb_to_lab_d50
 from framing_palette.colour.pictures import lab_picture_to_linear_srgb
 from framing_palette.preview.channels import keep_within, mean_of, multiply_by, range_of
+from framing_palette.preview.patches import meets
 from framing_palette.preview.skins import Skin
 from framing_palette.preview.texture_files import TextureImage
 from framing_palette.preview.tiling import Extent, rows_used, spread
 
 _WHITE = 0.985
 _LOOKED_AT_PX = 6000
+_BEYOND_PX = 3
 LARGEST_TILE_PX = 1536  # of the scaled texture kept; a larger one is cut
 
 
@@ -116,8 +118,27 @@ def _scaled(linear: Float32Array, factor: float, most_rows: int | None = None) -
         return cut
     if rows <= cut.shape[0] and columns <= cut.shape[1]:
         return np.asarray(cv2.resize(cut, (columns, rows), interpolation=cv2.INTER_AREA))
-    cubic = cv2.resize(cut, (columns, rows), interpolation=cv2.INTER_CUBIC)
-    enlarged = np.asarray(cubic, np.float32)
+    enlarged = _enlarged(cut, rows, columns)
     # A cubic curve swings past sharp edges; beyond the tile's own range colours turn false.
     keep_within(enlarged, *range_of(cut))
     return enlarged
+
+
+def _enlarged(tile: Float32Array, rows: int, columns: int) -> Float32Array:
+    """Return a tile made larger, still seamless where it was.
+
+    Where it goes on over an edge, what comes beyond is put there first, so that the curve through
+    the last pixels leads into the first ones.
+    """
+    import cv2
+
+    beyond = [min(_BEYOND_PX, tile.shape[axis]) if meets(tile, axis) else 0 for axis in (0, 1)]
+    margin = [(pixels, pixels) for pixels in beyond] + [(0, 0)] * (tile.ndim - 2)
+    down, across = (
+        round(pixels * size / tile.shape[axis])
+        for axis, (pixels, size) in enumerate(zip(beyond, (rows, columns), strict=True))
+    )
+    size = (columns + 2 * across, rows + 2 * down)
+    cubic = cv2.resize(np.pad(tile, margin, mode="wrap"), size, interpolation=cv2.INTER_CUBIC)
+    inner = np.asarray(cubic, np.float32)[down : down + rows, across : across + columns]
+    return np.ascontiguousarray(inner)

@@ -184,11 +184,13 @@ def _quilted(patches: "Patches", columns: int, rng: np.random.Generator) -> Floa
     out = np.empty((patches.height, columns + patch, *depth), np.float32)
     kept = np.empty((patches.grey_rows, columns + patch), np.float32)
     place, at = 0, patches.first(rng)
+    laid = [at]
     out[:, :patch], kept[:, :patch] = patches.cut(at), patches.grey(at, patch)
     while place + patch < columns:
         place += patch - overlap
         before = kept[:, place : place + overlap]
-        at, error = patches.best_after(rng, at, before)
+        at, error = patches.best_after(rng, laid, before)
+        laid.append(at)
         fresh = patches.cut(at)
         out[:, place : place + overlap] = blended(
             out[:, place : place + overlap],

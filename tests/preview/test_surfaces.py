@@ -67,3 +67,27 @@ def test_a_huge_enlargement_is_cut_and_not_made():
 def test_a_seed_depends_on_its_words_alone():
     assert seed_of("A", 1) == seed_of("A", 1)
     assert seed_of("A", 1) != seed_of("A", 2)
+
+
+def test_a_seamless_tile_stays_seamless_when_it_is_enlarged():
+    import cv2
+
+    noise = np.random.default_rng(2).standard_normal((40, 60)).astype(np.float32)
+    soft = cv2.GaussianBlur(np.tile(noise, (3, 3)), (0, 0), 1.0)[40:80, 60:120]
+    tile = np.asarray(0.5 + 0.1 * soft, np.float32)
+    large = surface_of(replace(SKIN, texture_mm_per_px=1.0), TextureImage(tile), 6.0).tile
+    assert large.shape == (240, 360)
+    for axis in (0, 1):
+        usual = np.abs(np.diff(large, axis=axis)).mean()
+        step = np.abs(large.take(0, axis) - large.take(-1, axis)).mean()
+        assert step < 2 * usual
+
+
+def test_a_narrow_strip_takes_no_more_of_a_large_scan_than_it_needs():
+    extent = Extent(6, 300, strip=True)
+    scan = np.full((900, 900, 3), 0.2, np.float32)
+    scan[:60] += np.random.default_rng(1).normal(0, 0.02, (60, 900, 1)).astype(np.float32)
+    scan[100:] = np.nan  # must never be looked at
+    surface = surface_of(SKIN, TextureImage(scan), 10.0, extent)
+    assert np.isfinite(surface.tile).all()
+    assert float(delta_e_2000(lab_mean(surface), SKIN.lab)) < 0.6

@@ -1,11 +1,13 @@
 """Surfaces made from a small tile."""
 
+from itertools import pairwise
+
 import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from framing_palette.preview.patches import blended, meets
+from framing_palette.preview.patches import Patches, blended, meets
 from framing_palette.preview.tiling import Extent, rows_used, spread, window_of
 
 
@@ -81,6 +83,29 @@ def test_a_narrow_strip_of_a_large_tile_keeps_its_mean_and_contrast():
     assert field.shape == (9, 700)
     assert field.mean() == pytest.approx(tile.mean(), rel=0.03)
     assert field.std() == pytest.approx(tile.std(), rel=0.15)
+
+
+def test_the_same_mark_never_comes_twice_in_a_row():
+    tile = blotches(60, 200)
+    tile[30:34, 90:94] = 2.5  # one mark that the eye would find
+    tile[::7] += 0.02
+    field = spread(tile, Extent(20, 3000, strip=True), seed=3)
+    near = [abs(a[1] - b[1]) <= 24 and abs(a[0] - b[0]) <= 7 for a, b in pairwise(_laid(tile))]
+    assert not any(near)
+    marks = np.flatnonzero((field > 2.2).any(axis=0))
+    begins = marks[np.flatnonzero(np.diff(marks, prepend=-99) > 10)]
+    assert (np.diff(begins) != 112).all()  # from one patch to the next
+
+
+def _laid(tile):
+    """The places of forty patches laid one after another."""
+    rng = np.random.default_rng(3)
+    patches = Patches.of(tile, height=20, wraps=True, free=True)
+    laid = [patches.first(rng)]
+    for _ in range(40):
+        before = patches.grey(laid[-1], patches.width)[:, -patches.overlap :]
+        laid.append(patches.best_after(rng, laid, before)[0])
+    return laid
 
 
 def test_the_same_seed_gives_the_same_surface_and_another_seed_another():
