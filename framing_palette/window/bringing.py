@@ -3,7 +3,7 @@
 from pathlib import Path
 
 from PySide6.QtCore import QMimeData, QObject
-from PySide6.QtGui import QGuiApplication
+from PySide6.QtGui import QDropEvent, QGuiApplication
 from PySide6.QtWidgets import QFileDialog, QWidget
 
 from framing_palette.errors import FramingPaletteError
@@ -30,6 +30,13 @@ class Bringing(QObject):
             self._errands.open_job(path)
         else:
             self._errands.open_picture(path)
+
+    def take_dropped(self, event: QDropEvent) -> None:
+        """Open the first file that was dropped."""
+        local = [url for url in event.mimeData().urls() if url.isLocalFile()]
+        if local:
+            self.open_file(Path(local[0].toLocalFile()))
+            event.acceptProposedAction()
 
     def ask_for_file(self) -> None:
         """Let a photograph or a job file be chosen from the files."""

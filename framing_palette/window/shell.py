@@ -6,7 +6,14 @@ from pathlib import Path as FilePath
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, QTimer
-from PySide6.QtGui import QCloseEvent, QKeySequence, QResizeEvent, QShortcut
+from PySide6.QtGui import (
+    QCloseEvent,
+    QDragEnterEvent,
+    QDropEvent,
+    QKeySequence,
+    QResizeEvent,
+    QShortcut,
+)
 from PySide6.QtWidgets import (
     QApplication,
     QGridLayout,
@@ -27,6 +34,7 @@ from framing_palette.window.job_book.door import BookDoor
 from framing_palette.window.job_book.keeper import usual_keeper
 from framing_palette.window.job_line import JobLine
 from framing_palette.window.keeping import bring_back
+from framing_palette.window.keeping_looks import keep_look
 from framing_palette.window.keys_sheet import KeysSheet
 from framing_palette.window.notice import NoticeBar
 from framing_palette.window.path import Path
@@ -68,6 +76,7 @@ class Shell(QWidget):
         super().__init__()
         self.setObjectName("shell")
         self.setWindowTitle(self.tr("Framing Palette"))
+        self.setAcceptDrops(True)
         self.session = Session(self)
         self.session.preferences = preferences or Preferences()
         self._preferences_file = preferences_file
@@ -208,6 +217,15 @@ class Shell(QWidget):
         self.keys_sheet.setGeometry(left, top, self.width() - left, self.height() - top)
         self.tour.place()
 
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
+        """Let a photograph or a job file be dropped wherever nothing else takes it."""
+        if event.mimeData().hasUrls():
+            event.acceptProposedAction()
+
+    def dropEvent(self, event: QDropEvent) -> None:
+        """Open the first dropped file."""
+        self.bringing.take_dropped(event)
+
     def closeEvent(self, event: QCloseEvent) -> None:
         """Wait until nothing works in the background any more."""
         if self.client_view is not None:
@@ -294,6 +312,7 @@ class Shell(QWidget):
             ("F6", self.toggle_rack),
             ("F7", self.toggle_book),
             ("F8", self.toggle_rail),
+            ("Ctrl+K", partial(keep_look, self.session)),
             ("F9", self.toggle_shelf),
             ("F11", self.toggle_client_view),
             ("Ctrl+,", self.toggle_settings),

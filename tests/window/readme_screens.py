@@ -3,9 +3,11 @@
 import os
 import sys
 import tempfile
+import tempfile
 from pathlib import Path
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+os.environ["FRAMING_PALETTE_JOBS"] = f"{tempfile.mkdtemp()}/jobs.sqlite"  # not the user's own
 sys.path.insert(0, str(Path(__file__).resolve().parents[2]))
 
 import numpy as np

@@ -2,10 +2,12 @@
 
 import os
 import sys
+import tempfile
 from collections.abc import Callable
 from pathlib import Path
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+os.environ["FRAMING_PALETTE_JOBS"] = f"{tempfile.mkdtemp()}/jobs.sqlite"  # not the user's own
 
 from PySide6.QtCore import QEventLoop, QTimer
 from PySide6.QtWidgets import QApplication
