@@ -3,7 +3,6 @@
 import os
 import sys
 import tempfile
-import tempfile
 from pathlib import Path
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
