@@ -131,8 +131,8 @@ def _shown(job: Job) -> list[Option]:
 
 def _art_words(design: Design, notation: Notation) -> str:
     if design.arrangement and len(design.windows) > 1:
-        return f"{len(design.windows)} pieces"
-    return f"{notation.pair(design.art.width, design.art.height)} {notation.unit}"
+        return f"{len(design.windows)} pieces of art"
+    return f"art {notation.pair(design.art.width, design.art.height)} {notation.unit}"
 
 
 def _option(

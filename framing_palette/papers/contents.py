@@ -295,7 +295,7 @@ class ProposalContents:
     is_agreed
         Whether the lead has been agreed on.
     art
-        The art's size, in words.
+        What is framed: the art with its size, or how many pieces, in words.
     care
         Sentences on care and conservation.
     validity

@@ -64,7 +64,7 @@ def head_block(contents: ProposalContents, width: float) -> Drawing:
         paragraph(facts, FACTS, width * 0.45, "end").moved(0.0, lower),
     )
     client = f"for {contents.client}" if contents.client else ""
-    art = f"art {contents.art}" if contents.art else ""
+    art = contents.art
     agreed = "agreed design" if contents.is_agreed and len(contents.options) == 1 else ""
     name = contents.options[0].name if len(contents.options) == 1 else ""
     under = " · ".join(part for part in (name, art, client, agreed) if part)

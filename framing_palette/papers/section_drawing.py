@@ -43,6 +43,7 @@ from framing_palette.papers.shapes import (
 SCALES: Final = (6.0, 5.0, 4.0, 3.0, 2.5, 2.0, 1.5, 1.25, 1.0, 0.8, 0.6, 0.5, 0.4, 0.3, 0.2)
 _OUTLINE: Final = Pen(0.25)
 _HATCH: Final = Pen(0.1)
+_THICK_ART: Final = 4.0  # mm on the page
 _BREAK: Final = 1.8  # mm on the page
 
 
@@ -109,12 +110,23 @@ def _pieces(scene: SectionScene) -> Iterator[Shape]:
 
 def _filled(piece: Piece, outline: tuple[Point, ...]) -> Iterator[Shape]:
     part = piece.name
-    fills = {"art": BLACK, "backing": 0.88, "core": 0.95, "glass": WHITE, "spacer": 0.7}
+    ys = [y for _, y in outline]
+    is_thick = piece.stuff == "art" and max(ys) - min(ys) > _THICK_ART
+    fills = {
+        "art": WHITE if is_thick else BLACK,
+        "backing": 0.88,
+        "core": 0.95,
+        "glass": WHITE,
+        "spacer": 0.7,
+    }
     yield Polygon(outline, None, fills.get(piece.stuff, WHITE), part)
     if piece.stuff == "wood":
         yield from hatched(outline, angle_deg=45, apart=1.5, pen=_HATCH, part=part)
     elif piece.stuff == "strip":
         yield from hatched(outline, angle_deg=-45, apart=0.8, pen=_HATCH, part=part)
+    elif is_thick:  # a canvas: solid black would take half the ink of the page
+        for angle_deg in (45, -45):
+            yield from hatched(outline, angle_deg=angle_deg, apart=1.0, pen=_HATCH, part=part)
     elif piece.stuff == "glass":
         yield from hatched(outline, angle_deg=60, apart=7.0, pen=_HATCH, part=part)
     yield Polygon(outline, _OUTLINE, None, part)

@@ -16,7 +16,7 @@ from framing_palette.papers.shapes import Drawing, Oval, Pen, rectangle
 from framing_palette.papers.shapes import Shape as Drawn
 from framing_palette.units import Length
 
-MOST_HEIGHT: Final = 46.0
+MOST_HEIGHT: Final = 38.0
 ABREAST: Final = 4
 WASTE: Final = 0.9
 OUTLINE: Final = Pen(0.3)

@@ -349,7 +349,7 @@ def test_squares_are_written_as_people_expect_them(picture):
 
 def test_several_pieces_are_counted_rather_than_sized(picture):
     contents = proposal_contents(job_of(several()), picture, RACK)
-    assert contents.art == "6 pieces"
+    assert contents.art == "6 pieces of art"
 
 
 def test_what_had_to_be_assumed_for_the_pictures_is_told(tmp_path, photograph):

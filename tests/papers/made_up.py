@@ -263,7 +263,7 @@ def proposal_of(*options: ProposalOption, **more) -> ProposalContents:
         "shop": SHOP,
         "at": NOON,
         "options": options or (option(),),
-        "art": "16 × 20 in",
+        "art": "art 16 × 20 in",
         "care": (
             "Hang it out of the sun and away from heat and damp.",
             "Clean the glass with a damp cloth; spray nothing onto the pane.",
