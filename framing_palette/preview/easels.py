@@ -8,7 +8,7 @@ from threading import Lock
 import numpy as np
 
 from framing_palette.arrays import Float32Array, UInt8Array
-from framing_palette.errors import CatalogueError
+from framing_palette.errors import CatalogueError, FieldError
 from framing_palette.picture import Picture
 from framing_palette.preview.art import (
     ArtImage,
@@ -45,6 +45,12 @@ class Show:
     frames: tuple[Hung, ...]
     pictures: tuple[tuple[Picture, ...], ...]
     under: str = REFERENCE_LIGHT
+
+    def __post_init__(self) -> None:
+        for picture in (picture for behind in self.pictures for picture in behind):
+            if not picture.lab_d50.size:
+                got = f"{picture.columns} x {picture.rows} pixels"
+                raise FieldError("picture", got=got, wanted="give one with something on it")
 
 
 @dataclass(frozen=True, slots=True, eq=False)

@@ -336,3 +336,21 @@ def test_leaf_gleams_more_than_matt_on_the_same_form():
 
     assert spread("GREY-LEAF") > 1.15 * spread("GREY-ROUND")
     assert spread("GREY-GLOSS") >= spread("GREY-ROUND")
+
+
+def test_the_grain_of_wood_runs_the_length_of_every_stick(tmp_path):
+    lines = 128 + 25 * np.random.default_rng(4).standard_normal((150, 1))
+    grain = np.repeat(lines, 400, axis=1).clip(0, 255).astype(np.uint8)
+    shop = textured("WOOD", Kind.MOULDING, RED, tmp_path, grain, profile=SHOP["BLUE-FLAT"].profile)
+    rendering = render(
+        simple(moulding="WOOD", shop=shop), picture(), shop, width_px=1200, options=EVEN_WALL
+    )
+    e = rendering.plan.extent
+    level = Rect(e.left + 60, e.top + 4, e.right - 60, e.top + 26)
+    upright = Rect(e.left + 4, e.top + 60, e.left + 26, e.bottom - 60)
+    for rail, along in ((level, 1), (upright, 0)):
+        tone = block(rendering, rail).astype(float).mean(axis=2)
+        assert (
+            np.abs(np.diff(tone, axis=along)).mean()
+            < 0.1 * np.abs(np.diff(tone, axis=1 - along)).mean()
+        )
