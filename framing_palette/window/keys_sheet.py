@@ -19,6 +19,7 @@ KEYS: tuple[tuple[str, tuple[tuple[str, str], ...]], ...] = (
             ("Ctrl+S", "put the job into a file"),
             ("/", "search the samples"),
             ("1 … 4", "lay round what rests on the rail"),
+            ("Ctrl+K", "keep the design in hand, or what is laid round"),
             ("F6, F7", "the rack, the job book, and back"),
             ("F8, F9", "put rail or shelf away, or bring it back"),
             ("F11", "the client's view"),
@@ -42,6 +43,16 @@ KEYS: tuple[tuple[str, tuple[tuple[str, str], ...]], ...] = (
             ("K", "keep it on the rail"),
             ("X", "send it away"),
             ("I", "the measures behind the reasons"),
+            ("Q, T", "which of two for this picture, the taste card"),
+        ),
+    ),
+    (
+        "Side by side, and which of two",
+        (
+            ("Space", "blink between two of the looks"),
+            ("1 … 4", "while two blink: the look to show"),
+            ("1, 2, N", "which of two: the first, the second, neither"),
+            ("Esc", "back to all, back to one picture"),
         ),
     ),
     (

@@ -19,6 +19,7 @@ from PySide6.QtWidgets import QAbstractButton, QApplication, QHBoxLayout, QSizeP
 from framing_palette.window.controls import IconButton
 from framing_palette.window.desk import MOST_KEPT, Kept
 from framing_palette.window.keeping import keep_sample, let_go
+from framing_palette.window.keeping_looks import keep_look, look_to_keep
 from framing_palette.window.parcels import carried_code, parcel
 from framing_palette.window.sample_row import few_lines
 from framing_palette.window.session import Session
@@ -169,7 +170,18 @@ class Rail(QWidget):
         self.compare = IconButton("compare", self.tr("Side by side"))
         self.compare.setCheckable(True)
         row.addWidget(self.compare)
-        session.comparing_changed.connect(self._tell)
+        self.keep = IconButton(
+            "keep", self.tr("Keep the design in hand, or what is laid round"), keys="Ctrl+K"
+        )
+        row.insertWidget(row.count() - 1, self.keep)
+        self.keep.clicked.connect(lambda: keep_look(session))
+        for signal in (
+            session.comparing_changed,
+            session.step_changed,
+            session.job_changed,
+            session.in_hand_changed,
+        ):
+            signal.connect(self._tell)
         for signal in (session.kept_changed, session.laid_changed, session.catalogue_changed):
             signal.connect(self._tell)
         swatches.arrived.connect(self._tell)
@@ -190,6 +202,7 @@ class Rail(QWidget):
             slot.tell()
         can = len(self._session.desk.kept) > 1
         self.compare.setEnabled(can)
+        self.keep.setEnabled(look_to_keep(self._session) is not None)
         self.compare.setChecked(self._session.comparing)
         if self._session.comparing and not can:
             self._session.show_side_by_side(shown=False)
