@@ -39,7 +39,8 @@ def main() -> int:
     spec = HERE / "framing-palette.spec"
     run(python, "-m", "PyInstaller", "--noconfirm", "--log-level", "WARN", *folders, spec)
     made = out / "framing-palette"
-    size_mb = sum(path.stat().st_size for path in made.rglob("*") if path.is_file()) / 1e6
+    files = [path for path in made.rglob("*") if path.is_file() and not path.is_symlink()]
+    size_mb = sum(path.stat().st_size for path in files) / 1e6
     print(f"{made}: {size_mb:.0f} MB, built in {time.monotonic() - begun_s:.0f} s")
     return 0
 

@@ -26,6 +26,7 @@ DESIGN = """unit = "in"
 [art]
 width = "16"
 height = "20"
+overlap = "1/8"
 [[layer]]
 kind = "mat"
 thickness = "1/16"

@@ -1,4 +1,7 @@
-"""A new season's catalogue against all open jobs: the same lines, whoever does the work."""
+"""A new season's catalogue against all open jobs: the same lines, whoever does the work.
+
+That processes give them too is checked where they are measured, in tests/benchmarks.
+"""
 
 import shutil
 import warnings
@@ -96,11 +99,6 @@ def test_a_sample_that_clashes_now_is_told(store: JobStore, tmp_path: Path) -> N
     assert found[0].gone == ()
     assert len(found[0].clashing) >= 3
     assert {sample.verdict for sample in found[0].best} == {Verdict.CLASH}
-
-
-def test_two_processes_give_the_same_lines(store: JobStore, season: Path) -> None:
-    plain = rerank_open_jobs(store, season, backend="threading", jobs=1)
-    assert rerank_open_jobs(store, season, backend="loky", jobs=2) == plain
 
 
 def test_a_cluster_gives_the_same_lines(store: JobStore, season: Path) -> None:
