@@ -41,11 +41,12 @@ def closeness(kinship: Kinship, limits: Limits) -> Float64Array:
     return bell(family_distance(kinship, limits), limits.echo_width)
 
 
-def kinship_with_telling(kin: Kinship, subject: Subject) -> Float64Array:
+def family_degree(kin: Kinship, subject: Subject) -> Float64Array:
     """Return how surely each colour is of the family of each telling colour, 0..1, shape (s, m).
 
     A telling colour is strong and stands apart from the mean of the art. A darker or quieter
-    member of its family repeats it as surely as the colour itself (principle 4).
+    member of its family repeats it as surely as the colour itself (principle 4). Zero for colours
+    that are not telling at all.
     """
     told = np.flatnonzero(subject.target_telling > 0)
     degree = np.zeros(kin.hue.shape)
@@ -53,6 +54,5 @@ def kinship_with_telling(kin: Kinship, subject: Subject) -> Float64Array:
         among = kin.among(told)
         ratio = among.chroma / np.maximum(among.target_chroma, 1.0)
         lighter = bell(np.maximum(among.lightness, 0.0), KIN_LIGHTER)
-        family = bell(among.hue, KIN_HUE) * rise(ratio, *KIN_CHROMA)
-        degree[:, told] = family * lighter * subject.target_telling[told]
+        degree[:, told] = bell(among.hue, KIN_HUE) * rise(ratio, *KIN_CHROMA) * lighter
     return degree

@@ -6,10 +6,12 @@ import numpy as np
 
 from framing_palette.arrays import BoolArray, Float64Array
 from framing_palette.ranking.measuring import MeasureColumns
-from framing_palette.ranking.ramps import saturating, sigmoid
-from framing_palette.ranking.rule import Rule, Weights
+from framing_palette.ranking.ramps import rise, saturating, sigmoid
+from framing_palette.ranking.rule import Limits, Rule, Weights
 from framing_palette.ranking.verdicts import Verdict
 
+CLEAR_STEP = (15.0, 40.0)  # L* between which a colour comes to stand clear of what it touches
+PART_RELATES = 0.25  # a part of the sample that repeats the picture relates the whole to it
 QUALITIES = tuple(entry.name for entry in fields(Weights) if entry.name != "base")
 
 
@@ -25,6 +27,10 @@ class JudgementColumns:
         The worst of the faults that make a clash, 0..1, shape (n,).
     clash, blend
         Shape (n,); a sample that is neither complements.
+    relation
+        How surely each has to do with the picture, 0..1, shape (n,).
+    foreign
+        How far each stands clear with a colour that is nowhere in the picture, 0..1, shape (n,).
     score
         0..1, shape (n,).
     """
@@ -33,6 +39,8 @@ class JudgementColumns:
     fault: Float64Array
     clash: BoolArray
     blend: BoolArray
+    relation: Float64Array
+    foreign: Float64Array
     score: Float64Array
 
     def verdict(self, index: int) -> Verdict:
@@ -49,8 +57,9 @@ def qualities(measures: MeasureColumns, rule: Rule) -> Float64Array:
     table = {
         "echo": measures.echo,
         "kin": measures.kin * (1.0 - measures.vividness),
+        "meaning": measures.meaning,
         "cover": measures.cover,
-        "foil": measures.foil * (1.0 - measures.echo),
+        "foil": measures.plain * (1.0 - measures.echo),
         "harmony": measures.harmony,
         "texture": known_texture,
         "softness": measures.softness,
@@ -70,21 +79,54 @@ def judge(measures: MeasureColumns, rule: Rule) -> JudgementColumns:
     """Return verdicts and scores.
 
     A clash is any one fault at its limit: a failed match, colour stronger than the focus, a strong
-    hue that the picture lacks, or the wrong white. Its score lies under the clash ceiling, all
-    others above, so that no clash can be ranked over a complement or a blend.
+    hue that the picture lacks, the wrong white, or a colour that stands clear of the picture and
+    is nowhere in it. A blend settles into what it touches, or keeps back: it is quiet and has
+    nothing to do with the picture. What is related to the picture and no stronger than the place
+    where the eye should rest complements it. The score of a clash lies under the clash ceiling,
+    all others above, so that no clash can be ranked over a complement or a blend.
     """
     weights = np.array([getattr(rule.weights, name) for name in QUALITIES])
     merit = qualities(measures, rule) @ weights + rule.weights.base
-    fault = _fault(measures, rule)
-    blend = measures.settling <= rule.limits.blend_delta_e
-    clash = (fault >= rule.limits.clash) & ~blend
+    related = relation(measures)
+    foreign = foreignness(measures, related, rule.limits)
+    fault = np.maximum.reduce([*faults(measures, rule.limits).values(), foreign])
+    settles = measures.settling <= rule.limits.blend_delta_e
+    clash = (fault >= rule.limits.clash) & ~settles
     within = sigmoid(rule.score_slope * merit)
     ceiling = rule.clash_ceiling
-    score = np.where(clash, ceiling * within, ceiling + (1.0 - ceiling) * within)
-    return JudgementColumns(merit=merit, fault=fault, clash=clash, blend=blend, score=score)
+    return JudgementColumns(
+        merit=merit,
+        fault=fault,
+        clash=clash,
+        blend=settles | (~clash & (related < rule.limits.related)),
+        relation=related,
+        foreign=foreign,
+        score=np.where(clash, ceiling * within, ceiling + (1.0 - ceiling) * within),
+    )
 
 
-def _fault(measures: MeasureColumns, rule: Rule) -> Float64Array:
-    wrong_white = saturating(measures.warmth, rule.limits.warmth_limit)
-    worst = np.maximum(measures.near_miss, measures.overpowering)
-    return np.maximum(np.maximum(worst, measures.stray), wrong_white)
+def relation(measures: MeasureColumns) -> Float64Array:
+    """Return how surely each sample has to do with the picture, 0..1, shape (n,).
+
+    It repeats one of its colours, if only in part, is of the family of a telling one, shares one of
+    its hues, or is a plain neutral that stands clear of it as a mat does (common practice).
+    """
+    part = np.minimum(1.0, measures.repeated / PART_RELATES / 2.0)
+    shared = np.maximum.reduce([measures.echo, measures.kin, measures.own_hue, part])
+    return np.asarray(np.maximum(shared, measures.foil))
+
+
+def foreignness(measures: MeasureColumns, related: Float64Array, limits: Limits) -> Float64Array:
+    """Return how far each sample stands clear with a colour that is nowhere, 0..1, shape (n,)."""
+    clear = rise(np.abs(measures.separation_lightness), *CLEAR_STEP)
+    return np.where(related < limits.related, clear, 0.0)
+
+
+def faults(measures: MeasureColumns, limits: Limits) -> dict[str, Float64Array]:
+    """Return the faults of each sample alone, by name, 0..1, each of shape (n,)."""
+    return {
+        "near_miss": measures.near_miss,
+        "overpowering": measures.overpowering,
+        "stray": measures.stray,
+        "warmth": saturating(measures.warmth, limits.warmth_limit),
+    }

@@ -14,7 +14,7 @@ from numpy.typing import NDArray
 from framing_palette.arrays import Float64Array
 from framing_palette.colour import delta_e_2000, harmony
 from framing_palette.ranking.columns import SampleColumns
-from framing_palette.ranking.echo import closeness, kinship_with_telling
+from framing_palette.ranking.echo import closeness, family_degree
 from framing_palette.ranking.kinship import Kinship, kinship
 from framing_palette.ranking.near_miss import hue_presence, may_be_missed, near_miss, stray
 from framing_palette.ranking.pull import (
@@ -24,8 +24,9 @@ from framing_palette.ranking.pull import (
     strong_chroma,
     vividness,
 )
+from framing_palette.ranking.ramps import rise
 from framing_palette.ranking.rule import Limits
-from framing_palette.ranking.separation import foil, separation
+from framing_palette.ranking.separation import foil, plainness, separation
 from framing_palette.ranking.subjects import Subject
 from framing_palette.ranking.surfaces import softness_agreement, texture_affinity
 from framing_palette.ranking.warmth import warmth_mismatch
@@ -34,6 +35,10 @@ BLOCK = 1024  # samples at once: their matrices stay in the cache
 STRAY_LEVEL = (
     0.85  # of the usual strong chroma: a hue that is nowhere in the picture stands out soon
 )
+REPEATS = 0.5  # a colour of a sample that repeats one of the picture so well is counted as a repeat
+NO_REPEAT = 0.1  # what a colour that repeats none counts when a sample's leading repeat is sought
+HUE_CHROMA = (6.0, 16.0)  # C*ab between which a sample's colour comes to have a hue of its own
+GLOW = (10.0, 40.0)  # L* above the mean of the art between which a colour comes to glow in it
 LIGHTNESS_ALONE = np.array([1.0, 0.0, 0.0])
 _MOST_THREADS = 8
 
@@ -43,14 +48,19 @@ class MeasureColumns:
     """The measures of n samples, each of shape (n,); ranges as in :class:`Measures`.
 
     ``echo_target``, ``kin_target`` and ``near_miss_target`` are places among the subject's
-    targets; ``depth`` is darkness, 0 white to 1 black.
+    targets, ``echo_colour`` and ``stray_colour`` those among the sample's own;
+    ``depth`` is darkness, 0 white to 1 black.
     """
 
     echo: Float64Array
     echo_target: NDArray[np.intp]
+    echo_colour: NDArray[np.intp]
     echo_delta_e: Float64Array
     kin: Float64Array
     kin_target: NDArray[np.intp]
+    meaning: Float64Array
+    repeated: Float64Array
+    own_hue: Float64Array
     cover: Float64Array
     separation_delta_e: Float64Array
     separation_lightness: Float64Array
@@ -67,6 +77,7 @@ class MeasureColumns:
     near_miss: Float64Array
     near_miss_target: NDArray[np.intp]
     stray: Float64Array
+    stray_colour: NDArray[np.intp]
     harmony: Float64Array
     least_harmony: Float64Array
     texture: Float64Array
@@ -74,6 +85,7 @@ class MeasureColumns:
     glitter: Float64Array
     depth: Float64Array
     foil: Float64Array
+    plain: Float64Array
 
 
 def measure(
@@ -116,19 +128,28 @@ def _measured(
     kin = kinship(lab, subject.target_lab)
     close = closeness(kin, limits)
     echo = np.minimum(close * importance, 1.0)
-    telling = kinship_with_telling(kin, subject)
+    family = family_degree(kin, subject)
+    telling = family * subject.target_telling
     presence = hue_presence(kin, importance)
+    strayed = _stray(kin, presence, subject, limits)
     strong = np.flatnonzero(may_be_missed(kin, limits))
     missed = near_miss(kin.among(strong), presence, importance[strong], limits)
     apart = separation(columns, subject)
+    neutral = foil(lab, subject)
     together = np.asarray(harmony(lab[:, None, :], subject.art_lab))
-    echo_lead, echo_target = _lead(columns, echo)
+    best = echo.max(axis=1)
+    repeats = best >= REPEATS
+    echo_lead, echo_target = _lead(columns, echo * np.where(repeats, 1.0, NO_REPEAT)[:, None])
     return MeasureColumns(
-        echo=mean(echo.max(axis=1)),
+        echo=columns.felt(best),
         echo_target=echo_target,
+        echo_colour=echo_lead - columns.start,
         echo_delta_e=np.asarray(delta_e_2000(lab[echo_lead], subject.target_lab[echo_target])),
         kin=columns.strongest(telling.max(axis=1)),
         kin_target=_lead(columns, telling)[1],
+        meaning=columns.strongest(_meaning(lab, family, subject)),
+        repeated=mean(repeats.astype(np.float64)),
+        own_hue=columns.felt(presence * rise(chroma, *HUE_CHROMA)),
         cover=_cover(columns, subject, close),
         separation_delta_e=apart.delta_e,
         settling=apart.settling,
@@ -138,21 +159,32 @@ def _measured(
         pull=mean(pull(lab, subject)),
         neutral_pull=mean(pull(lab * LIGHTNESS_ALONE, subject)),
         vividness=mean(vividness(lab, subject, limits)),
-        overpowering=mean(overpowering(lab, subject, limits)),
+        overpowering=columns.felt(overpowering(lab, subject, limits)),
         brightness=mean(brightness(lab, subject, limits)),
         chroma_excess=mean(np.maximum(chroma - subject.art_chroma, 0.0)),
         warmth=mean(warmth_mismatch(lab, presence, subject, limits)),
-        near_miss=mean(missed.max(axis=1, initial=0.0)),
+        near_miss=columns.felt(missed.max(axis=1, initial=0.0)),
         near_miss_target=np.append(strong, 0)[_lead(columns, missed)[1]],
-        stray=mean(_stray(kin, presence, subject, limits)),
+        stray=columns.felt(strayed),
+        stray_colour=_lead(columns, strayed[:, None])[0] - columns.start,
         harmony=mean(together @ subject.art_share),
         least_harmony=columns.least(together.min(axis=1)),
         texture=texture,
         softness=softness_agreement(columns, subject),
         glitter=columns.glitter,
         depth=1.0 - np.clip(columns.mean_lab[:, 0] / 100.0, 0.0, 1.0),
-        foil=mean(foil(lab, subject)),
+        foil=mean(neutral),
+        plain=mean(neutral * plainness(lab)),
     )
+
+
+def _meaning(lab: Float64Array, family: Float64Array, subject: Subject) -> Float64Array:
+    """Return how surely each colour repeats one that is used with meaning, 0..1, shape (k,).
+
+    Repeated as a light in a dark picture it outshines what it repeats, and counts no more.
+    """
+    glow = rise(lab[:, 0] - subject.mean_lab[0], *GLOW)
+    return np.asarray((family * subject.target_meaning).max(axis=1, initial=0.0) * (1.0 - glow))
 
 
 def _stray(kin: Kinship, presence: Float64Array, subject: Subject, limits: Limits) -> Float64Array:

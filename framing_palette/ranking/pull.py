@@ -14,6 +14,7 @@ from framing_palette.ranking.ramps import saturating
 from framing_palette.ranking.rule import Limits
 from framing_palette.ranking.subjects import Subject
 
+STRONG_PART = 0.85  # of the picture's own upper chroma
 ART_BEARS = 0.8  # part of the art's upper chroma that a border may have beside a quieter focus
 
 
@@ -31,11 +32,12 @@ def vividness(lab: Float64Array, subject: Subject, limits: Limits) -> Float64Arr
 def strong_chroma(subject: Subject, limits: Limits) -> float:
     """Return the C*ab of a strong colour in this picture.
 
-    Midway between the focus's and the art's upper chroma; no border is called strong below the
-    limit that holds for the quietest picture.
+    A little below the middle of the focus's and the art's upper chroma, for a border as strong as
+    the strongest part of the picture competes with it (principle 2); no border is called strong
+    below the limit that holds for the quietest picture.
     """
     own = 0.5 * (subject.focus_chroma + subject.art_chroma)
-    return max(own, limits.strong_chroma)
+    return max(STRONG_PART * own, limits.strong_chroma)
 
 
 def overpowering(lab: Float64Array, subject: Subject, limits: Limits) -> Float64Array:

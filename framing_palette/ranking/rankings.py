@@ -27,6 +27,7 @@ from framing_palette.ranking.warmth import nearest_white
 from framing_palette.units import Length
 
 WORTH_TELLING = 0.05  # a near miss below it is none
+WHITE_SHOWN = 0.5  # less of it, and the picture's white is rather guessed than seen
 
 
 @dataclass(frozen=True, eq=False)
@@ -114,20 +115,30 @@ class Ranking(Sequence[RankedSample]):
             echo_share=echoed.share,
             near_miss_region=missed.region if is_missed else "",
             near_miss_name=self._name(missed) if is_missed else "",
+            relation=float(self.judgement.relation[index]),
+            foreign=float(self.judgement.foreign[index]),
             **numbers,
         )
 
     def _facts(self, index: int, found: Measures) -> Facts:
-        every, mean = self.measures, self.columns.mean_lab[index]
+        every, columns, limits = self.measures, self.columns, self.rule.limits
+        first = int(columns.start[index])
+        own = first + int(every.echo_colour[index])
         echoed = self.subject.target_lab[int(every.echo_target[index])]
-        palest = np.array(max(colour.lab for colour in self.columns.sample(index).colours))
-        is_wrong_white = found.warmth >= self.rule.limits.warmth_limit
+        strange = columns.lab[first + int(every.stray_colour[index])]
+        palest = np.array(max(colour.lab for colour in columns.sample(index).colours))
+        is_wrong_white = found.warmth >= limits.warmth_limit
+        is_strange = max(found.stray, found.foreign) >= limits.clash
+        has_parts = int(columns.counts[index]) > 1
         return Facts(
             measures=found,
-            colour=plain_name(mean) if found.stray >= self.rule.limits.clash else "",
-            light_gap=float(mean[0] - echoed[0]),
-            chroma_gap=float(np.hypot(*mean[1:]) - np.hypot(*echoed[1:])),
+            colour=plain_name(strange) if is_strange else "",
+            part=float(columns.share[own]),
+            part_colour=plain_name(columns.lab[own]) if has_parts else "",
+            light_gap=float(columns.lab[own][0] - echoed[0]),
+            chroma_gap=float(np.hypot(*columns.lab[own][1:]) - np.hypot(*echoed[1:])),
             cast=self._cast(palest) if is_wrong_white else (0.0, 0.0),
+            is_white_shown=self.subject.whites.shown >= WHITE_SHOWN,
             pale_chroma=float(np.hypot(palest[1], palest[2])),
             pale_colour=plain_name(palest) if is_wrong_white else "",
             focus=self._focus,
@@ -135,7 +146,7 @@ class Ranking(Sequence[RankedSample]):
             echo_place=self._place(int(every.echo_target[index])),
             kin_place=self._place(int(every.kin_target[index])),
             miss_place=self._place(int(every.near_miss_target[index])),
-            softness=float(self.columns.softness[index]),
+            softness=float(columns.softness[index]),
         )
 
     def _cast(self, palest: Float64Array) -> tuple[float, float]:
@@ -175,7 +186,7 @@ _SAME_NAMES = (
     "chroma_excess", "warmth", "echo", "settling", "separation_chroma", "separation_hue",
     "vividness",
     "brightness", "overpowering", "near_miss", "stray", "glitter", "softness", "kin", "foil",
-    "least_harmony", "neutral_pull", "cover",
+    "least_harmony", "neutral_pull", "cover", "meaning", "repeated", "own_hue", "plain", "depth",
 )  # fmt: skip
 
 

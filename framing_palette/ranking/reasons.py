@@ -12,8 +12,11 @@ from typing import Final
 from framing_palette.ranking.rule import Rule
 from framing_palette.ranking.verdicts import Measures
 
-ECHO_SAYS: Final = 0.5  # from here on an echo is spoken of
-KIN_SAYS: Final = 0.5  # and a family
+PART_SAYS: Final = 0.25  # share of the sample that repeats the picture from which it is spoken of
+WHOLLY: Final = 0.8  # share from which one colour of a sample stands for it all
+ALL_OF_IT: Final = 0.99
+KIN_SAYS: Final = 0.5  # from here on a family is spoken of
+HUE_SAYS: Final = 0.5
 FOIL_SAYS: Final = 0.5
 SAME_DELTA_E: Final = 6.0  # ΔE00 within which a repeated colour is "the" colour
 SMALL_SHARE: Final = 0.03  # shares under it are worth telling
@@ -37,11 +40,16 @@ class Facts:
     measures
         The sample's measures.
     colour
-        Plain name of the sample's main colour; empty where no sentence needs it.
+        Plain name of the sample's strangest colour; empty where no sentence needs it.
+    part, part_colour
+        Share and plain name of the sample's colour that repeats the picture; no name where the
+        sample has one colour only.
     light_gap, chroma_gap
-        L* and C*ab of the sample less those of the colour it repeats.
+        L* and C*ab of that colour less those of the colour it repeats.
     cast
         (a*, b*) of the sample's palest colour less those of the picture's nearest white.
+    is_white_shown
+        Whether the picture shows that white, rather than its warmth lets one guess.
     pale_chroma, pale_colour
         C*ab of that palest colour, and its plain name where a sentence needs it.
     focus
@@ -56,9 +64,12 @@ class Facts:
 
     measures: Measures
     colour: str
+    part: float
+    part_colour: str
     light_gap: float
     chroma_gap: float
     cast: tuple[float, float]
+    is_white_shown: bool
     pale_chroma: float
     pale_colour: str
     focus: str
@@ -71,7 +82,10 @@ class Facts:
 
 def reasons(facts: Facts, rule: Rule) -> tuple[str, ...]:
     """Return two to four short sentences, the most telling first."""
-    found = [*_faults(facts, rule), *_kinship(facts), *_meeting(facts, rule), *_strength(facts)]
+    meeting = list(_meeting(facts, rule))
+    found = [*_faults(facts, rule), *_kinship(facts, rule), *meeting, *_strength(facts)]
+    if _settles(facts, rule):  # whatever else is true of it, this decided
+        found = [*meeting, *(sentence for sentence in found if sentence not in meeting)]
     if len(found) < FEWEST:
         found.append(_pull(facts))
     return tuple(found[:MOST])
@@ -90,12 +104,16 @@ def _faults(facts: Facts, rule: Rule) -> Iterator[str]:
         yield _wrong_white(facts)
     if measures.stray >= limit:
         yield f"Its {facts.colour} is a strong hue that the picture does not use."
+    elif measures.foreign >= limit:
+        yield f"Its {facts.colour} is nowhere in the picture, and yet it stands clear of it."
 
 
 def _wrong_white(facts: Facts) -> str:
     if facts.pale_chroma >= TINT_SAYS:
         return f"Its {facts.pale_colour} is not among the light colours of the picture."
-    return f"{_cast(*facts.cast)} than the whites of the picture."
+    if facts.is_white_shown:
+        return f"{_cast(*facts.cast)} than the whites of the picture."
+    return f"{_cast(*facts.cast)} than the white that the picture asks for."
 
 
 def _cast(a: float, b: float) -> str:
@@ -104,12 +122,14 @@ def _cast(a: float, b: float) -> str:
     return "Pinker" if a > 0 else "Greener"
 
 
-def _kinship(facts: Facts) -> Iterator[str]:
+def _kinship(facts: Facts, rule: Rule) -> Iterator[str]:
     measures = facts.measures
-    if measures.echo >= ECHO_SAYS:
+    if measures.repeated >= PART_SAYS:
         yield _echo(facts)
     elif measures.kin >= KIN_SAYS:
         yield f"Of one family with {facts.kin_place}."
+    elif measures.own_hue >= HUE_SAYS and measures.relation >= rule.limits.related:
+        yield "Its hue is one that the picture uses."
     elif measures.foil >= FOIL_SAYS:
         how = "lighter" if measures.separation_lightness > 0 else "darker"
         yield f"A plain neutral, clearly {how} than {facts.touched}."
@@ -122,30 +142,52 @@ def _echo(facts: Facts) -> str:
     small = ""
     if measures.echo_share < SMALL_SHARE:
         small = f", which is only {percent(measures.echo_share)} of the picture"
-    if measures.echo_delta_e <= SAME_DELTA_E:
-        return f"Repeats {facts.echo_place}{small}."
-    return f"{_version(facts)} {facts.echo_place}{small}."
+    place = f"{facts.echo_place}{small}"
+    is_same = measures.echo_delta_e <= SAME_DELTA_E
+    if not facts.part_colour or facts.part >= WHOLLY:
+        return f"Repeats {place}." if is_same else f"{_version(facts)} {place}."
+    repeats = "repeats" if is_same else _part_version(facts)
+    if measures.repeated >= ALL_OF_IT:
+        return f"All of it repeats the picture: its {facts.part_colour} {repeats} {place}."
+    return f"Its {facts.part_colour}, {percent(facts.part)} of it, {repeats} {place}."
 
 
 def _version(facts: Facts) -> str:
+    words = _steps(facts)
+    return f"A {' and '.join(words)} version of" if words else "Near to"
+
+
+def _part_version(facts: Facts) -> str:
+    words = _steps(facts)
+    return f"is a {' and '.join(words)} version of" if words else "is near to"
+
+
+def _steps(facts: Facts) -> list[str]:
     words = []
     if abs(facts.light_gap) >= SEEN_STEP:
         words.append("lighter" if facts.light_gap > 0 else "darker")
     if abs(facts.chroma_gap) >= SEEN_STEP:
         words.append("stronger" if facts.chroma_gap > 0 else "quieter")
-    return f"A {' and '.join(words)} version of" if words else "Near to"
+    return words
 
 
 def _meeting(facts: Facts, rule: Rule) -> Iterator[str]:
     measures = facts.measures
-    apart = measures.separation_delta_e if isnan(measures.settling) else measures.settling
-    if apart <= rule.limits.blend_delta_e:
+    if _settles(facts, rule):
         yield f"Settles into {facts.touched}."
+    elif measures.relation < rule.limits.related and measures.foreign < rule.limits.clash:
+        yield f"Keeps back: it is too near {facts.touched} in depth to be seen for itself."
     elif abs(measures.separation_lightness) < DEPTH_STEP:
         yield f"Stands apart from {facts.touched} by colour more than by depth."
-    elif measures.foil < FOIL_SAYS or measures.echo >= ECHO_SAYS or measures.kin >= KIN_SAYS:
+    elif measures.foil < FOIL_SAYS or measures.repeated >= PART_SAYS or measures.kin >= KIN_SAYS:
         how = "lighter" if measures.separation_lightness > 0 else "darker"
         yield f"Stands apart from {facts.touched}: it is {how}."
+
+
+def _settles(facts: Facts, rule: Rule) -> bool:
+    measures = facts.measures
+    apart = measures.separation_delta_e if isnan(measures.settling) else measures.settling
+    return apart <= rule.limits.blend_delta_e
 
 
 def _strength(facts: Facts) -> Iterator[str]:

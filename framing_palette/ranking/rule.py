@@ -17,6 +17,8 @@ class Limits:
         At most this ΔE00 from a main colour of what it touches, a sample settles into it.
     clash
         A fault at or above this (0..1) is a clash; any one fault is enough.
+    related
+        From here on (0..1) a sample has to do with the picture, and can complement it.
     echo_width
         Family distance, in ΔE units, at which an echo has fallen to 0.61.
     echo_darker, echo_quieter
@@ -46,6 +48,7 @@ class Limits:
 
     blend_delta_e: float = 5.0
     clash: float = 0.5
+    related: float = 0.5
     echo_width: float = 7.5
     echo_darker: float = 0.18
     echo_quieter: float = 0.18
@@ -55,7 +58,7 @@ class Limits:
     near_miss_inner: float = 4.0
     near_miss_outer: float = 22.0
     near_miss_chroma: float = 28.0
-    strong_chroma: float = 42.0
+    strong_chroma: float = 40.0
     strength_allowance: float = 28.0
     strength_scale: float = 22.0
     bright_scale: float = 8.0
@@ -72,16 +75,17 @@ class Weights:
 
     echo: float = 2.4
     kin: float = 3.6
+    meaning: float = 2.5
     cover: float = 1.0
     foil: float = 2.4
     harmony: float = 0.2
     texture: float = 1.2
     softness: float = 1.2
     depth: float = 0.7
-    vivid: float = -3.2
+    vivid: float = -4.5
     bright: float = -0.3
     pull: float = -0.2
-    warmth: float = -2.5
+    warmth: float = -3.2
     near_miss: float = -2.5
     stray: float = -2.0
     glitter: float = -1.2

@@ -12,6 +12,8 @@ from framing_palette.ranking.subjects import Subject
 
 QUIET_CHROMA = (12.0, 24.0)  # C*ab between which a colour stops being a neutral
 CLEAR_STEP = (10.0, 40.0)  # L* between which a neutral comes to stand clear of the edge
+PLAIN_BLACK, PLAIN_WHITE = (-32.0, -16.0), (76.0, 90.0)  # -L*, L*: where it becomes either
+MIDDLE_COUNTS = 0.35  # what a middle grey has of the plainness of black and white
 OWN_SIDE = 0.7  # a border is seen against what it touches more than the reverse
 MAIN_SHARE = (0.02, 0.15)  # shares of the edge between which a colour becomes a main part of it
 SMALL_PART = 8.0  # ΔE00 by which a small part of the edge counts as further off
@@ -65,3 +67,12 @@ def foil(lab: Float64Array, subject: Subject) -> Float64Array:
     quiet = 1.0 - rise(np.hypot(lab[:, 1], lab[:, 2]), *QUIET_CHROMA)
     gap = np.abs(lab[:, 0] - float(subject.rim_share @ subject.rim_lab[:, 0]))
     return quiet * rise(gap, *CLEAR_STEP)
+
+
+def plainness(lab: Float64Array) -> Float64Array:
+    """Return how plain each lightness is, shape (k,): 1 for black and white, less for a grey.
+
+    Black and white go beside anything, a middle grey does not (common practice).
+    """
+    ends = np.maximum(rise(lab[:, 0], *PLAIN_WHITE), rise(-lab[:, 0], *PLAIN_BLACK))
+    return MIDDLE_COUNTS + (1.0 - MIDDLE_COUNTS) * ends

@@ -12,6 +12,7 @@ from framing_palette.arrays import Float64Array
 from framing_palette.colour import delta_e_2000, delta_e_2000_matrix
 from framing_palette.picture import Findings, RegionFinding, Role, Texture
 from framing_palette.ranking.ramps import rise
+from framing_palette.ranking.whites import Whites, whites_of
 
 Lab = tuple[float, float, float]
 
@@ -26,11 +27,8 @@ ACCENT_IMPORTANCE = 1.0
 FAINT_SHARE = 0.002  # a palette colour of this share of the picture counts half
 TELLING_CHROMA = (10.0, 30.0)  # C*ab between which a colour comes to be a telling one
 TELLING_DELTA_E = (5.0, 22.0)  # and its ΔE00 to the mean of the art
-WHITE_CHROMA = (9.0, 20.0)  # C*ab between which a light colour stops being a white
-WHITE_LIGHTNESS = (68.0, 88.0)  # L* between which a quiet colour becomes a white
-TONED_SHARE = (0.8, 1.0)  # shares of quiet colours between which a picture becomes a toned one
-TONED_COUNTS, GUESS_COUNTS = 0.3, 0.04  # weights of greys in a toned picture, and of the guess
-PAPER_WHITE_AB = (0.3, 3.0)  # a natural paper white, the guess when the art shows no white
+LIKE_DELTA_E = (6.0, 14.0)  # ΔE00 between which a colour of the picture stops being like another
+SPARING_SHARE = (0.02, 0.12)  # shares of the picture between which a colour stops being sparing
 HARD_STEP_L, HARD_STEP_AB = 30.0, 40.0  # standard deviations of L* and (a*, b*) of a crisp subject
 HARD_CONTRAST = 8.0  # L* contrast in fine octaves of a crisp subject
 SAME_DELTA_E = 1.5  # ΔE00 within which two regions' colours are one
@@ -71,6 +69,8 @@ class Subject:
         Shape (m, 3) and (m,): the same as arrays.
     target_telling
         Shape (m,), 0..1: how strong a colour is and how far it stands from the mean of the art.
+    target_meaning
+        Shape (m,), 0..1: how surely it is used with meaning: telling, and sparingly used.
     art_lab, art_share, art_target
         The palette of the whole picture, and the place of each colour among the targets.
     rim_lab, rim_share
@@ -81,8 +81,8 @@ class Subject:
         C*ab and L* that nine tenths of the focus stay under.
     art_chroma
         95th percentile of C*ab over the art.
-    white_ab, white_trust
-        (a*, b*) of the picture's whites, and how surely the picture shows them, 0..1.
+    whites
+        The white that the picture asks for.
     softness
         0 crisp to 1 soft.
     textures, texture_trust
@@ -94,6 +94,7 @@ class Subject:
     target_lab: Float64Array
     target_importance: Float64Array
     target_telling: Float64Array
+    target_meaning: Float64Array
     art_lab: Float64Array
     art_share: Float64Array
     art_target: NDArray[np.intp]
@@ -104,8 +105,7 @@ class Subject:
     focus_chroma: float
     focus_light: float
     art_chroma: float
-    white_ab: tuple[float, float]
-    white_trust: float
+    whites: Whites
     softness: float
     textures: tuple[Texture, ...]
     texture_trust: float
@@ -129,13 +129,15 @@ def subject_of(findings: Findings, touching: Sequence[ColourShare] | None = None
     rim_lab, rim_share = _palette(touching or findings.rim.colours)
     focus = findings.by_role(Role.FOCUS) or (findings.whole,)
     textures = _textures(findings, focus[0])
-    white_ab, white_trust = _white(art_lab, art_share)
+    whites = whites_of(art_lab, art_share, *_palette(findings.rim.colours))
+    telling = _telling(target_lab, findings.mean_lab) * np.minimum(1.0, importance / 0.85)
     levels = _focus_colours(focus)
     return Subject(
         targets=targets,
         target_lab=target_lab,
         target_importance=importance,
-        target_telling=_telling(target_lab, findings.mean_lab) * np.minimum(1.0, importance / 0.85),
+        target_telling=telling,
+        target_meaning=telling * _sparing(targets, art_lab, art_share),
         art_lab=art_lab,
         art_share=art_share,
         art_target=art_target,
@@ -146,8 +148,7 @@ def subject_of(findings: Findings, touching: Sequence[ColourShare] | None = None
         focus_chroma=_upper([np.hypot(lab[1], lab[2]) for lab, _ in levels], levels),
         focus_light=_upper([lab[0] for lab, _ in levels], levels),
         art_chroma=findings.chroma_range[1],
-        white_ab=white_ab,
-        white_trust=white_trust,
+        whites=whites,
         softness=_softness(levels, focus[0].texture),
         textures=textures,
         texture_trust=1.0 if findings.mm_per_px is not None else LOOSE_TRUST,
@@ -186,6 +187,19 @@ def _telling(lab: Float64Array, mean_lab: Lab) -> Float64Array:
     return strong * apart
 
 
+def _sparing(
+    targets: Sequence[Target], art_lab: Float64Array, art_share: Float64Array
+) -> Float64Array:
+    """Return 1 for colours that the picture uses sparingly, falling to 0, shape (m,).
+
+    A region's colour may be found all over the picture: all that is like it counts.
+    """
+    lab = np.array([target.lab for target in targets], dtype=np.float64)
+    like = 1.0 - rise(np.asarray(delta_e_2000_matrix(lab, art_lab)), *LIKE_DELTA_E)
+    share = np.maximum([target.share for target in targets], like @ art_share)
+    return 1.0 - rise(share, *SPARING_SHARE)
+
+
 def _palette(colours: Sequence[ColourShare]) -> tuple[Float64Array, Float64Array]:
     lab = np.array([colour.lab for colour in colours], dtype=np.float64).reshape(-1, 3)
     share = np.array([max(colour.share, 0.0) for colour in colours], dtype=np.float64)
@@ -205,23 +219,6 @@ def _upper(values: Sequence[float], levels: Sequence[tuple[Lab, float]]) -> floa
     share = np.array([levels[index][1] for index in order])
     reached = np.cumsum(share) >= 0.9 * share.sum() - 1e-12
     return float(np.asarray(values)[order][int(np.argmax(reached))])
-
-
-def _white(lab: Float64Array, share: Float64Array) -> tuple[tuple[float, float], float]:
-    """Return the cast of the picture's whites, and how surely the picture shows it, 0..1.
-
-    Light quiet colours are its whites. A picture that is quiet throughout (black-and-white, or
-    toned brown or blue) shows its white in its greys as well. Where there is neither, a natural
-    paper white is the guess, and a doubtful one.
-    """
-    chroma = np.hypot(lab[:, 1], lab[:, 2])
-    quiet = share * (1.0 - rise(chroma, *WHITE_CHROMA))
-    white = quiet * rise(lab[:, 0], *WHITE_LIGHTNESS)
-    tone = quiet * TONED_COUNTS * float(rise(quiet.sum(), *TONED_SHARE))
-    shown = float((white + tone).sum())
-    cast: Float64Array = (white + tone) @ lab[:, 1:] + GUESS_COUNTS * np.array(PAPER_WHITE_AB)
-    cast = cast / (shown + GUESS_COUNTS)
-    return (float(cast[0]), float(cast[1])), shown / (shown + GUESS_COUNTS)
 
 
 def _textures(findings: Findings, focus: RegionFinding) -> tuple[Texture, ...]:

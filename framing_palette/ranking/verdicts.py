@@ -11,7 +11,7 @@ class Verdict(StrEnum):
     """The three things a sample can do beside a picture."""
 
     COMPLEMENT = "complement"  # seen as itself, related to the picture, not stronger than the focus
-    BLEND = "blend"  # settles into what it touches
+    BLEND = "blend"  # settles into what it touches, or keeps back beside it
     CLASH = "clash"  # fights the picture
 
 
@@ -65,6 +65,20 @@ class Measures:
         How far it is a plain neutral that stands clear of what it touches, 0..1.
     cover
         How much of the picture's palette it repeats, 0..1.
+    meaning
+        How surely it repeats a colour that the picture uses sparingly and with meaning, 0..1.
+    repeated
+        Share of the sample whose colours each repeat one of the picture, 0..1.
+    own_hue
+        How surely the picture uses the sample's hue, at whatever depth and strength, 0..1.
+    plain
+        As ``foil``, less for a middle grey than for black or white.
+    depth
+        Darkness, 0 white to 1 black.
+    relation
+        How surely it has to do with the picture at all, 0..1.
+    foreign
+        Fault: how far it stands clear with a colour that is nowhere in the picture, 0..1.
     """
 
     echo_delta_e: float
@@ -96,6 +110,13 @@ class Measures:
     kin: float = 0.0
     foil: float = 0.0
     cover: float = 0.0
+    meaning: float = 0.0
+    repeated: float = 0.0
+    own_hue: float = 0.0
+    plain: float = 0.0
+    depth: float = 0.0
+    relation: float = 0.0
+    foreign: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)

@@ -9,7 +9,6 @@ from framing_palette.ranking.rule import Limits
 from framing_palette.ranking.subjects import Subject
 
 PALE_RAMP = 15.0  # L* units below the limit over which a colour becomes a pale one
-LIGHT_BELOW = 10.0  # and from which the picture's own colours count as light
 TINT_CHROMA = (8.0, 24.0)  # C*ab between which an off-white becomes a tint of its hue
 
 
@@ -36,14 +35,13 @@ def warmth_mismatch(
     distance = np.minimum(np.hypot(gap[:, 0], gap[:, 1]), 2.0 * limits.warmth_limit)
     tint = presence * rise(np.hypot(lab[:, 1], lab[:, 2]), *TINT_CHROMA)
     pale = rise(lab[:, 0], limits.pale_lightness - PALE_RAMP, limits.pale_lightness)
-    sure = 0.5 + 0.5 * subject.white_trust
+    sure = 0.5 + 0.5 * subject.whites.trust
     return np.asarray(sure * distance * pale * (1.0 - tint))
 
 
 def nearest_white(lab: Float64Array, subject: Subject, limits: Limits) -> Float64Array:
     """Return (a*, b*) of the white or light colour of the picture nearest to each, shape (k, 2)."""
-    light = subject.art_lab[subject.art_lab[:, 0] > limits.pale_lightness - LIGHT_BELOW][:, 1:]
-    whites = np.vstack([np.array([subject.white_ab]), light])
+    whites = subject.whites.choices
     gap = _held(lab, subject, limits)[:, None, :] - whites[None, :, :]
     nearest = np.hypot(gap[..., 0], gap[..., 1]).argmin(axis=1)
     return np.asarray(whites[nearest])

@@ -7,17 +7,18 @@ import pytest
 
 from framing_palette.colour import delta_e_2000
 from framing_palette.picture import Accent
-from framing_palette.ranking import HOUSE_RULE, columns_of, ranking
-from framing_palette.ranking.echo import closeness, family_distance, kinship_with_telling
+from framing_palette.ranking import HOUSE_RULE, Verdict, columns_of, ranking
+from framing_palette.ranking.echo import closeness, family_degree, family_distance
 from framing_palette.ranking.kinship import kinship
 from framing_palette.ranking.measuring import BLOCK, measure
 from framing_palette.ranking.near_miss import hue_presence, near_miss, stray
 from framing_palette.ranking.neighbours import BEST_PAIR, neighbour_merit
 from framing_palette.ranking.pull import brightness, overpowering, pull, vividness
 from framing_palette.ranking.ramps import bell, rise, saturating, sigmoid
-from framing_palette.ranking.separation import foil, separation
+from framing_palette.ranking.separation import MIDDLE_COUNTS, foil, plainness, separation
 from framing_palette.ranking.subjects import subject_of
 from framing_palette.ranking.warmth import warmth_mismatch
+from framing_palette.ranking.whites import PAPER_WHITE_AB, warm
 from tests.ranking.by_hand import BOAT, SEA, findings, lch, sample
 
 LIMITS = HOUSE_RULE.limits
@@ -72,7 +73,7 @@ def test_closeness_falls_to_0_61_at_the_width_of_an_echo():
 
 
 def test_a_quiet_member_of_a_telling_colours_family_is_kin_and_a_grey_is_not():
-    kin = kinship_with_telling(
+    kin = family_degree(
         kinship(_labs(lch(33, 31, 40), lch(45, 2, 40)), SUBJECT.target_lab), SUBJECT
     )
     assert kin[0].max() > 0.8
@@ -188,6 +189,37 @@ def test_a_light_colour_of_the_picture_is_no_wrong_white():
     assert _warmth(pink, [(pink, 0.3), ((40.0, 0.0, 0.0), 0.7)]) < 1
 
 
+def test_a_sky_against_the_warmth_of_the_scene_is_no_paper_white_but_a_sheet_all_round_is():
+    sky, land = lch(86, 5, 235), lch(55, 38, 58)
+    scene = [(sky, 0.65), (land, 0.35)]
+    warm_white, cold_white = lch(95, 5, 85), lch(96, 4, 262)
+    under_sky = findings(scene, rim=[(sky, 0.6), (land, 0.4)])
+    on_sheet = findings(scene, rim=[(sky, 1.0)])
+    for found, better, worse in (
+        (under_sky, warm_white, cold_white),
+        (on_sheet, cold_white, warm_white),
+    ):
+        gap = warmth_mismatch(_labs(better, worse), np.zeros(2), subject_of(found), LIMITS)
+        assert gap[1] > gap[0] + 4
+
+
+@pytest.mark.parametrize("turn", [0, 180])
+def test_a_picture_without_a_white_asks_for_one_as_warm_as_itself(turn):
+    whites = subject_of(findings([(lch(45, 30, 60 + turn), 1.0)])).whites
+    assert whites.shown < 0.2
+    assert whites.warmth * (1 if turn == 0 else -1) > 0.9
+    assert (warm(whites.ab) > warm(PAPER_WHITE_AB)) == (turn == 0)
+
+
+def test_a_toned_print_asks_for_a_white_of_its_own_tone():
+    sepia = subject_of(findings([(lch(70, 15, 78), 0.5), (lch(35, 13, 76), 0.5)]))
+    assert np.hypot(*(np.array(sepia.whites.ab) - lch(0, 14, 77)[1:])) < 4
+
+
+def test_a_black_and_white_print_asks_for_a_neutral_white():
+    assert np.hypot(*subject_of(findings(PRINT)).whites.ab) < 1
+
+
 # --- separation ----------------------------------------------------------------------------------
 
 
@@ -209,6 +241,76 @@ def test_a_plain_dark_neutral_is_a_foil_and_a_like_grey_or_a_colour_is_not():
     assert values[0] > 0.9
     assert values[1] < 0.05
     assert values[2] == 0
+
+
+def test_a_middle_grey_is_less_plain_than_black_and_white():
+    values = plainness(_labs((8.0, 0.0, 0.0), (55.0, 0.0, 0.0), (95.0, 0.0, 0.0)))
+    assert values.tolist() == pytest.approx([1.0, MIDDLE_COUNTS, 1.0])
+
+
+# --- what a sample of several colours does --------------------------------------------------------
+
+
+def _measured(*colours, found=None):
+    found = found or findings(SEA, focus=BOAT, rim=SEA[:3])
+    return ranking(found, [sample("own", *colours)])[0].measures
+
+
+def test_a_part_is_felt_beyond_its_share_and_never_more_than_the_whole():
+    columns = columns_of([sample("third", (RED, 1 / 3), (SEA[0][0], 2 / 3)), sample("all", RED)])
+    felt = columns.felt(np.array([1.0, 0.0, 1.0]))
+    assert felt.tolist() == pytest.approx([np.sqrt(1 / 3), 1.0])
+
+
+def test_a_third_that_repeats_the_picture_relates_the_sample_to_it_and_is_the_part_told_of():
+    foreign = lch(52, 20, 330)
+    measures = _measured((foreign, 0.66), (RED, 0.34))
+    assert measures.repeated == pytest.approx(0.34)
+    assert measures.relation >= 0.5
+    assert measures.echo_delta_e == pytest.approx(0, abs=1e-9)
+    assert _measured((foreign, 0.9), (RED, 0.1)).relation < 0.5
+
+
+def test_strangers_in_a_mottled_sample_are_seen():
+    stranger = lch(55, 60, 140)
+    assert _measured((RED, 0.7), (stranger, 0.3)).stray >= 0.5
+    assert _measured((RED, 0.7), (SEA[0][0], 0.3)).stray < 0.1
+
+
+# --- meaning, relation ----------------------------------------------------------------------------
+
+
+def test_a_colour_used_sparingly_has_meaning_and_a_large_one_or_a_grey_has_not():
+    found = findings([(SEA[0][0], 0.6), (lch(60, 40, 110), 0.39), (RED, 0.01)])
+    assert _measured(RED, found=found).meaning > 0.8
+    assert _measured(lch(34, 31, 40), found=found).meaning > 0.7
+    assert _measured(lch(60, 40, 110), found=found).meaning < 0.05
+    assert _measured((60.0, 0.0, 0.0), found=found).meaning < 0.05
+
+
+def test_a_lamp_repeated_at_its_full_light_in_a_dark_picture_counts_no_more_as_meaning():
+    lamp = lch(78, 42, 78)
+    found = findings([(lch(20, 15, 268), 0.985), (lamp, 0.015)])
+    assert _measured(lamp, found=found).meaning < 0.05
+    assert _measured(lch(30, 26, 78), found=found).meaning > 0.5
+
+
+@pytest.mark.parametrize(
+    ("lab", "verdict"),
+    [
+        ((53.0, 1.0, 4.0), Verdict.BLEND),  # a grey that is nowhere, near the edge in depth
+        ((95.0, 0.0, 3.0), Verdict.COMPLEMENT),  # a mat's plain white
+        ((8.0, 0.0, 0.0), Verdict.COMPLEMENT),  # plain black
+        (lch(50, 19, 330), Verdict.BLEND),  # a greyed violet that is nowhere, near it in depth
+        (lch(12, 19, 330), Verdict.CLASH),  # the same, standing clear
+        (lch(55, 45, 330), Verdict.CLASH),  # a strong one
+        (RED, Verdict.COMPLEMENT),
+        (SEA[0][0], Verdict.BLEND),
+    ],
+)
+def test_a_verdict_is_what_the_measures_say_of_relation_and_place(lab, verdict):
+    found = findings(SEA, focus=BOAT, rim=SEA[:3])
+    assert ranking(found, [sample("own", lab)])[0].verdict is verdict
 
 
 # --- neighbours ----------------------------------------------------------------------------------

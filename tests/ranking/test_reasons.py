@@ -12,8 +12,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from framing_palette.catalogue import Finish, Surface
-from framing_palette.colour import plain_name
+from framing_palette.catalogue import Finish, Sample, Surface
+from framing_palette.colour import delta_e_2000, hue_deg, plain_name
 from framing_palette.picture import Accent, Findings, Texture
 from framing_palette.ranking import HOUSE_RULE, RankedSample, Verdict, ranking
 from framing_palette.ranking.reasons import percent
@@ -26,8 +26,8 @@ PLACE = r"the (?P<name>[\w\- ]+?) (?:of (?P<region>.+?)|accent(?: in (?P<around>
 SMALL = r"(?:, which is only (?P<small>[\d.]+|less than 0\.1) % of the picture)?"
 
 
-def _mean(line: RankedSample) -> np.ndarray:
-    return np.array(line.sample.mean_lab)
+def _names(line: RankedSample) -> set[str]:
+    return {plain_name(np.array(colour.lab)) for colour in line.sample.colours}
 
 
 def _echoed(line: RankedSample, found: Findings) -> list[np.ndarray]:
@@ -51,18 +51,32 @@ def _small_is_true(match: re.Match, line: RankedSample) -> bool:
     return abs(100 * share - float(said)) <= 0.51 and share < 0.03
 
 
-def _steps(line: RankedSample, found: Findings) -> list[tuple[float, float]]:
-    own = _mean(line)
+def _own(line: RankedSample, found: Findings) -> list[np.ndarray]:
+    """The colours of the sample that stand in the measured difference to what they repeat."""
+    colours = [np.array(colour.lab) for colour in line.sample.colours]
+    wanted = line.measures.echo_delta_e
+    return [
+        own
+        for own in colours
+        for echoed in _echoed(line, found)
+        if abs(float(delta_e_2000(own, echoed)) - wanted) < 1e-6
+    ]
+
+
+def _steps(owns: list[np.ndarray], line: RankedSample, found: Findings) -> list[tuple]:
     return [
         (own[0] - echoed[0], np.hypot(*own[1:]) - np.hypot(*echoed[1:]))
+        for own in owns
         for echoed in _echoed(line, found)
     ]
 
 
-def _version_is_true(match: re.Match, line: RankedSample, found: Findings) -> bool:
+def _version_is_true(
+    match: re.Match, line: RankedSample, found: Findings, owns: list[np.ndarray] | None = None
+) -> bool:
     said = set(match["how"].split(" and "))
     true = []
-    for light, strong in _steps(line, found):
+    for light, strong in _steps(owns or _own(line, found), line, found):
         expected = {"lighter" if light > 0 else "darker"} if abs(light) >= 4 else set()
         if abs(strong) >= 4:
             expected.add("stronger" if strong > 0 else "quieter")
@@ -70,14 +84,48 @@ def _version_is_true(match: re.Match, line: RankedSample, found: Findings) -> bo
     return any(true) and _small_is_true(match, line)
 
 
+def _part_is_true(match: re.Match, line: RankedSample, found: Findings) -> bool:
+    """A part is named with its share, and what it does is true of that part."""
+    total = sum(colour.share for colour in line.sample.colours)
+    said = match.groupdict().get("part")
+    owns = [
+        np.array(colour.lab)
+        for colour in line.sample.colours
+        if plain_name(np.array(colour.lab)) == match["own"]
+        and (said is None or abs(100 * colour.share / total - float(said)) <= 0.51)
+    ]
+    owns = [own for own in owns if any(np.array_equal(own, other) for other in _own(line, found))]
+    if said is None and line.measures.repeated < 0.99:
+        return False
+    if match["how"] is not None:
+        return _version_is_true(match, line, found, owns) and bool(owns)
+    if match["near"] is not None:
+        steps = _steps(owns, line, found)
+        return any(max(map(abs, step)) < 4 for step in steps) and _small_is_true(match, line)
+    return bool(owns) and line.measures.echo_delta_e <= 6 and _small_is_true(match, line)
+
+
+def _shares_a_hue(line: RankedSample, found: Findings) -> bool:
+    """Some colour of the picture has a hue within 40 degrees of one of the sample's."""
+    targets = subject_of(found).target_lab
+    owns = np.array([colour.lab for colour in line.sample.colours])
+    turn = hue_deg(owns)[:, None] - hue_deg(targets)[None, :]
+    near = np.abs((turn + 180) % 360 - 180) <= 40
+    return bool((near & (np.hypot(*targets[:, 1:].T) > 6)[None, :]).any())
+
+
+def _lightness_gap(line: RankedSample) -> float:
+    return abs(line.measures.separation_lightness)
+
+
 def _cast_is_true(match: re.Match, line: RankedSample, found: Findings) -> bool:
     subject = subject_of(found)
     palest = max(colour.lab for colour in line.sample.colours)
-    whites = [subject.white_ab, *(c[1:] for c in subject.art_lab if c[0] > 70)]
-    gaps = [np.array(palest[1:]) - np.array(white) for white in whites]
+    gaps = [np.array(palest[1:]) - white for white in subject.whites.choices]
     a, b = min(gaps, key=np.linalg.norm)
     side = {"Yellower": b > 0, "Colder": b < 0, "Pinker": a > 0, "Greener": a < 0}
     assert np.hypot(*palest[1:]) < 20
+    assert (match["white"] == "whites of the picture") == (subject.whites.shown >= 0.5)
     return bool(side[match["cast"]]) and line.measures.warmth >= HOUSE_RULE.limits.warmth_limit
 
 
@@ -95,7 +143,8 @@ SENTENCES: dict[str, Check] = {
             max(np.hypot(*c.lab[1:]) for c in x.sample.colours) > subject_of(f).focus_chroma
         )
     ),
-    r"(?P<cast>Yellower|Colder|Pinker|Greener) than the whites of the picture\.": _cast_is_true,
+    r"(?P<cast>Yellower|Colder|Pinker|Greener) than the "
+    r"(?P<white>whites of the picture|white that the picture asks for)\.": _cast_is_true,
     r"Its (?P<name>.+) is not among the light colours of the picture\.": (
         lambda m, x, _f: (
             x.measures.warmth >= HOUSE_RULE.limits.warmth_limit
@@ -103,8 +152,21 @@ SENTENCES: dict[str, Check] = {
         )
     ),
     r"Its (?P<name>.+) is a strong hue that the picture does not use\.": (
-        lambda m, x, _f: x.measures.stray >= LIMIT and m["name"] == plain_name(_mean(x))
+        lambda m, x, _f: x.measures.stray >= LIMIT and m["name"] in _names(x)
     ),
+    r"Its (?P<name>.+) is nowhere in the picture, and yet it stands clear of it\.": (
+        lambda m, x, _f: (
+            x.verdict is Verdict.CLASH
+            and max(x.measures.echo, x.measures.kin, x.measures.own_hue) < 0.5
+            and x.measures.repeated < 0.25
+            and _lightness_gap(x) >= 25
+            and m["name"] in _names(x)
+        )
+    ),
+    rf"All of it repeats the picture: its (?P<own>.+?) (?:repeats|(?P<near>is near to)|"
+    rf"is a (?P<how>[\w ]+) version of) {PLACE}{SMALL}\.": _part_is_true,
+    rf"Its (?P<own>.+?), (?P<part>\d+) % of it, (?:repeats|(?P<near>is near to)|"
+    rf"is a (?P<how>[\w ]+) version of) {PLACE}{SMALL}\.": _part_is_true,
     rf"Repeats {PLACE}{SMALL}\.": (
         lambda m, x, _f: (
             x.measures.echo_delta_e <= 6
@@ -114,16 +176,29 @@ SENTENCES: dict[str, Check] = {
     ),
     rf"A (?P<how>[\w ]+) version of {PLACE}{SMALL}\.": _version_is_true,
     rf"Near to {PLACE}{SMALL}\.": (
-        lambda _m, x, f: any(max(map(abs, step)) < 4 for step in _steps(x, f))
+        lambda _m, x, f: any(max(map(abs, step)) < 4 for step in _steps(_own(x, f), x, f))
     ),
     rf"Of one family with {PLACE}\.": lambda _m, x, _f: x.measures.kin >= 0.5,
     r"A plain neutral, clearly (?P<how>lighter|darker) than (?P<edge>.+)\.": (
         lambda m, x, _f: x.measures.foil >= 0.5 and _is_lighter(m, x)
     ),
     r"Repeats no colour of the picture closely\.": (
-        lambda _m, x, _f: x.measures.echo < 0.5 and x.measures.kin < 0.5
+        lambda _m, x, _f: x.measures.repeated < 0.25 and x.measures.kin < 0.5
     ),
-    r"Settles into (?P<edge>.+)\.": lambda _m, x, _f: x.verdict is Verdict.BLEND,
+    r"Its hue is one that the picture uses\.": (
+        lambda _m, x, f: x.measures.own_hue >= 0.5 and _shares_a_hue(x, f)
+    ),
+    r"Settles into (?P<edge>.+)\.": (
+        lambda _m, x, _f: x.verdict is Verdict.BLEND and x.measures.settling <= 5
+    ),
+    r"Keeps back: it is too near (?P<edge>.+) in depth to be seen for itself\.": (
+        lambda _m, x, _f: (
+            x.verdict in {Verdict.BLEND, Verdict.CLASH}
+            and x.measures.settling > 5
+            and x.measures.relation < 0.5
+            and _lightness_gap(x) < 28
+        )
+    ),
     r"Stands apart from (?P<edge>.+) by colour more than by depth\.": (
         lambda _m, x, _f: (
             abs(x.measures.separation_lightness) < 10 and x.verdict is not Verdict.BLEND
@@ -153,6 +228,17 @@ SENTENCES: dict[str, Check] = {
 }
 
 
+FAULTS = (
+    "match that failed|Stronger in colour|than the white|not among the light|does not use|nowhere"
+)
+SAYS = {
+    Verdict.CLASH: FAULTS,
+    Verdict.BLEND: "Settles into|Keeps back",
+    Verdict.COMPLEMENT: "[Rr]epeats (?!no)|version of|[Nn]ear to|family|hue is one|plain neutral",
+}
+"""What must be said for a verdict, so that verdict and reasons never speak of different things."""
+
+
 def check_sentences(line: RankedSample, found: Findings) -> None:
     assert 2 <= len(line.reasons) <= 4, line.reasons
     assert len(set(line.reasons)) == len(line.reasons)
@@ -161,6 +247,8 @@ def check_sentences(line: RankedSample, found: Findings) -> None:
         assert forms, f"nothing is known that would make this true: {sentence}"
         true = [SENTENCES[form](re.fullmatch(form, sentence), line, found) for form in forms]
         assert any(true), (sentence, line.measures, line.sample.colours)
+    said = " ".join(line.reasons)
+    assert re.search(SAYS[line.verdict], said), (line.verdict, line.reasons, line.measures)
 
 
 @pytest.mark.parametrize("picture", [*COLOURED[:6], *list(SCENES)[:8]])
@@ -192,6 +280,18 @@ def test_every_sentence_about_any_colour_and_any_accent_is_true(own, ground, dot
         check_sentences(line, found)
 
 
+def _mottled(own) -> list[Sample]:
+    """Samples of several of the picture's colours, as they are, darker, or with strangers."""
+    made = []
+    for n in range(len(own) - 1):
+        one, two = own[n].lab, own[n + 1].lab
+        for name, change in (("same", 0.0), ("near", 3.2), ("darker", -8.0)):
+            here, there = ((lab[0] + change, lab[1], lab[2]) for lab in (one, two))
+            made.append(sample(f"all {name} {n}", (here, 0.6), (there, 0.4)))
+            made.append(sample(f"part {name} {n}", (here, 0.4), (lch(52, 8, 200), 0.6)))
+    return made
+
+
 def test_all_forms_of_sentences_are_said_somewhere():
     """A form that is never said would be a check that cannot fail."""
     said = set()
@@ -203,7 +303,9 @@ def test_all_forms_of_sentences_are_said_somewhere():
             for surface in (None, Surface.SUEDE)
         ]
         rack += [sample(f"N{n}", lch(8 + 3 * n, 2, 80)) for n in range(30)]
-        rack += [sample(f"P{n}", c.lab) for n, c in enumerate(reading(picture).whole.colours)]
+        own = reading(picture).whole.colours
+        rack += [sample(f"P{n}", c.lab) for n, c in enumerate(own)]
+        rack += _mottled(own)
         for line in ranking(reading(picture), rack):
             said |= {form for form in SENTENCES for s in line.reasons if re.fullmatch(form, s)}
     weave = Texture(lightness_contrast=(2.0,) * 6, mm_per_px=0.2)

@@ -25,7 +25,7 @@ def test_a_plain_case_is_stable_and_a_borderline_case_is_not():
     while delta_e_2000(edge, rim) < HOUSE_RULE.limits.blend_delta_e:  # just where blending ends
         edge = (edge[0] + 0.01, edge[1], edge[2])
     reading = findings([(rim, 1.0)], trust=EXACT)
-    ranked = rank(reading, [sample("far", lch(20, 5, 240)), sample("edge", edge)])
+    ranked = rank(reading, [sample("far", lch(8, 5, 240)), sample("edge", edge)])
     stable = {line.sample.code: line.stability for line in ranked}
     assert stable["far"] == 1.0
     assert 0.1 < stable["edge"] < 0.9
