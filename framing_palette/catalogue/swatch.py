@@ -198,6 +198,13 @@ def guess_surface(texture: Texture, samples: Sequence[Sample]) -> SurfaceGuess |
     return SurfaceGuess(best, near.count(best) / len(near))
 
 
+def photograph_origin(uncertainty_delta_e: float | None) -> str:
+    """Return where photographed colours come from, in words for ``Sample.colour_origin``."""
+    if uncertainty_delta_e is None:
+        return "photographed without a colour chart"
+    return f"photographed, good to about {uncertainty_delta_e:.1f} ΔE00"
+
+
 def swatch_report(swatch: Swatch) -> dict[str, object]:
     """Return the measures as plain data for ``--json``; unknown figures are None."""
     texture, surface = swatch.texture, swatch.surface

@@ -16,13 +16,16 @@ from framing_palette.catalogue.cells import why_not_a_code
 from framing_palette.catalogue.records import colour_of_record, record_of_colour
 from framing_palette.catalogue.samples import Finish, Kind, Sample, SampleColour
 from framing_palette.catalogue.surface_files import checksum_of
-from framing_palette.catalogue.swatch import measure_swatch
+from framing_palette.catalogue.swatch import measure_swatch, photograph_origin
 from framing_palette.catalogue.texture_numbers import texture_from_numbers, texture_numbers
 from framing_palette.errors import CatalogueError, FramingPaletteError, OutputError
 from framing_palette.picture import Texture, read_picture_file
 from framing_palette.whole_files import read_whole
 
 LARGEST_RESULTS_BYTES = 256 << 20
+AT_ONCE = 8
+"""Photographs handed out together; between such parts an intake can be stopped."""
+
 PICTURE_SUFFIXES = frozenset(
     {".jpg", ".jpeg", ".png", ".tif", ".tiff", ".webp", ".avif", ".heic", ".heif", ".bmp", ".gif"}
 )
@@ -78,7 +81,8 @@ def measure_swatch_folder(
         joblib's: ``loky`` (processes), ``threading`` or ``dask``; how many at once, -1 for all
         processors.
     tell
-        Called with how many are done and how many there are.
+        Called every few photographs with how many are done and how many there are; whatever it
+        raises stops the intake.
 
     Raises
     ------
@@ -99,11 +103,14 @@ def measure_swatch_folder(
             found.append(kept)
         else:
             waiting.append((path, checksum))
-    for result in _measured(waiting, mm_per_px, backend, jobs):
+    for start in range(0, len(waiting), AT_ONCE):
         if tell:
             tell(len(found), len(pictures))
-        _write_down(results, result, mm_per_px)
-        found.append(result)
+        for result in _measured(waiting[start : start + AT_ONCE], mm_per_px, backend, jobs):
+            _write_down(results, result, mm_per_px)
+            found.append(result)
+    if tell:
+        tell(len(found), len(pictures))
     return tuple(sorted(found, key=lambda result: result.file))
 
 
@@ -124,6 +131,7 @@ def samples_from_intake(
             texture=result.texture,
             texture_file=result.file,
             texture_mm_per_px=mm_per_px,
+            colour_origin=photograph_origin(result.uncertainty_delta_e),
         )
         for result in results
         if not result.problem and not why_not_a_code(Path(result.file).stem)
@@ -132,7 +140,8 @@ def samples_from_intake(
 
 def with_measured_swatch(sample: Sample, result: SwatchResult) -> Sample:
     """Return a sample with the colours and texture of its photographed swatch."""
-    return replace(sample, colours=result.colours, texture=result.texture)
+    origin = photograph_origin(result.uncertainty_delta_e)
+    return replace(sample, colours=result.colours, texture=result.texture, colour_origin=origin)
 
 
 def measure_swatch_file(path: Path, checksum: str, mm_per_px: float | None) -> SwatchResult:

@@ -5,7 +5,7 @@ import numpy as np
 import pytest
 from PIL import Image
 
-from framing_palette.catalogue import Catalogue, Kind, Sample, SampleColour
+from framing_palette.catalogue import Catalogue, Kind, Sample, SampleColour, Swatch
 from framing_palette.catalogue.incoming_files import HowToRead
 from framing_palette.catalogue.rack_places import default_libraries, library_place
 from framing_palette.catalogue.shop_edits import Marks, Said, ShopEdits, with_own_facts
@@ -17,7 +17,11 @@ from framing_palette.catalogue.shop_rack_files import (
     say,
     take_out,
 )
-from framing_palette.catalogue.shop_swatch_files import measured_photograph, sample_of_swatch
+from framing_palette.catalogue.shop_swatch_files import (
+    measured_photograph,
+    open_swatch_photograph,
+    sample_of_swatch,
+)
 from framing_palette.errors import (
     ExchangeFileError,
     FieldError,
@@ -138,8 +142,13 @@ def photograph(tmp_path: Path) -> Path:
     return path
 
 
+def measured(path: Path, width: Length | None) -> Swatch:
+    opened = open_swatch_photograph(path, width)
+    return measured_photograph(opened, opened.single)
+
+
 def test_a_photographed_swatch_becomes_a_sample_at_true_scale(photograph: Path) -> None:
-    swatch = measured_photograph(photograph, Length.mm_of(50))
+    swatch = measured(photograph, Length.mm_of(50))
     assert swatch.texture.mm_per_px == pytest.approx(0.5)
     sample = sample_of_swatch("brick", "Brick", Kind.LINER, swatch)
     assert (sample.code, sample.name, sample.kind) == ("brick", "Brick", Kind.LINER)
@@ -148,7 +157,7 @@ def test_a_photographed_swatch_becomes_a_sample_at_true_scale(photograph: Path) 
 
 
 def test_without_a_width_the_texture_stays_unknown(photograph: Path) -> None:
-    swatch = measured_photograph(photograph, None)
+    swatch = measured(photograph, None)
     sample = sample_of_swatch("brick", "", Kind.MAT, swatch)
     assert sample.texture is None
     assert sample.name == "brick"
@@ -157,7 +166,7 @@ def test_without_a_width_the_texture_stays_unknown(photograph: Path) -> None:
 @pytest.mark.parametrize("code", ["", "../brick"])
 def test_a_text_that_is_no_code_is_refused(photograph: Path, code: str) -> None:
     with pytest.raises(FieldError, match="code"):
-        sample_of_swatch(code, "", Kind.MAT, measured_photograph(photograph, None))
+        sample_of_swatch(code, "", Kind.MAT, measured(photograph, None))
 
 
 def test_own_facts_are_only_what_differs_and_empty_ones_are_the_makers_again() -> None:

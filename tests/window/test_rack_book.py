@@ -6,10 +6,12 @@ from pathlib import Path
 import numpy as np
 import pytest
 from PIL import Image
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, QPointF, Qt
 from pytestqt.qtbot import QtBot
 
 from framing_palette.catalogue import Catalogue
+from framing_palette.catalogue.shop_swatch_files import folder_results
+from framing_palette.colour import delta_e_2000, srgb_u8_to_lab_d50
 from framing_palette.units import Length
 from framing_palette.window.rack.door import RackDoor
 from framing_palette.window.shell import Shell
@@ -356,3 +358,146 @@ def test_an_export_without_a_light_waits_until_it_is_stated(
     bring.take.click()
     rest(at_rack, qtbot)
     assert at_rack.session.catalogue["kelp"].colours[0].lab == (40, -10, 12)
+
+
+SHEET_COLOURS = ((190, 120, 90), (60, 90, 130), (230, 225, 210), (90, 110, 70))
+
+
+def photographed_sheet(path: Path) -> Path:
+    """Four swatches in two rows on grey."""
+    pixels = np.full((300, 400, 3), 128, dtype=np.uint8)
+    for at, colour in enumerate(SHEET_COLOURS):
+        top, left = 30 + 140 * (at // 2), 40 + 180 * (at % 2)
+        pixels[top : top + 100, left : left + 140] = colour
+    Image.fromarray(pixels).save(path)
+    return path
+
+
+def test_a_contact_sheet_is_parted_matched_to_listed_codes_and_taken_back_as_one(
+    rack: RackDoor, at_rack: Shell, qtbot: QtBot, tmp_path: Path
+) -> None:
+    before, sheet = at_rack.session.catalogue, rack.shelf.swatches.sheet
+    sheet.look_at(photographed_sheet(tmp_path / "sheet.png"))
+    rest(at_rack, qtbot)
+    plate = rack.stage.photo.plate
+    assert rack.stage.pages.currentWidget() is rack.stage.photo
+    assert len(plate.outlines) == 4
+    sheet.codes.setPlainText("t-1, t-2\nt-3")
+    assert sheet.found.text() == "4 swatches, 3 codes"
+    assert not sheet.put.isEnabled()
+    sheet.codes.setPlainText("t-1\nt-2\nt-3\nt-4")
+    assert plate.codes == ("t-1", "t-2", "t-3", "t-4")
+    sheet.put.click()
+    rest(at_rack, qtbot)
+    after = at_rack.session.catalogue
+    for code, colour in zip(plate.codes, SHEET_COLOURS, strict=True):
+        wanted = srgb_u8_to_lab_d50(np.array(colour, dtype=np.uint8))
+        assert float(delta_e_2000(after[code].colours[0].lab, wanted)) < 1
+        assert after[code].colour_origin == "photographed without a colour chart"
+    assert at_rack.session.undo_stack.undoText() == "Put 4 swatches of sheet.png on the rack"
+    undo(at_rack, qtbot)
+    assert at_rack.session.catalogue == before
+
+
+def test_an_outline_is_bent_by_hand_moved_by_keys_and_what_it_holds_is_measured(
+    rack: RackDoor, at_rack: Shell, qtbot: QtBot, tmp_path: Path
+) -> None:
+    one, plate = rack.shelf.swatches.one, rack.stage.photo.plate
+    one.measure(photographed_sheet(tmp_path / "swatch.png"))
+    rest(at_rack, qtbot)
+    assert plate.outlines == (((0, 0), (1, 0), (1, 1), (0, 1)),)
+    assert rack.stage.photo.more.isHidden()
+    box = plate.box()
+
+    def at(x: float, y: float) -> QPoint:
+        return QPointF(box.left() + x * box.width(), box.top() + y * box.height()).toPoint()
+
+    # The first swatch lies from (0.1, 0.1) to (0.45, 0.43).
+    for start, end in (((0, 0), (0.12, 0.13)), ((1, 0), (0.43, 0.13)), ((1, 1), (0.43, 0.4))):
+        qtbot.mousePress(plate, Qt.MouseButton.LeftButton, pos=at(*start))
+        qtbot.mouseMove(plate, at(*end))
+        qtbot.mouseRelease(plate, Qt.MouseButton.LeftButton, pos=at(*end))
+    qtbot.mousePress(plate, Qt.MouseButton.LeftButton, pos=at(0, 1))
+    qtbot.mouseMove(plate, at(0.12, 0.4))
+    qtbot.mouseRelease(plate, Qt.MouseButton.LeftButton, pos=at(0.12, 0.4))
+    rest(at_rack, qtbot)
+    assert one.swatch is not None
+    (colour,) = one.swatch.colours
+    wanted = srgb_u8_to_lab_d50(np.array(SHEET_COLOURS[0], dtype=np.uint8))
+    assert float(delta_e_2000(colour.lab, wanted)) < 1
+    left = plate.outlines[0][0][0]
+    qtbot.keyClick(plate, Qt.Key.Key_Right, Qt.KeyboardModifier.ShiftModifier)
+    assert plate.outlines[0][0][0] == pytest.approx(left + 0.02)
+    for _ in range(60):
+        plate.move_by(0.02, 0)
+    assert max(x for x, _ in plate.outlines[0]) == pytest.approx(1.0)
+    rest(at_rack, qtbot)
+
+
+def test_outlines_are_added_chosen_and_taken_away_by_keys(
+    rack: RackDoor, at_rack: Shell, qtbot: QtBot, tmp_path: Path
+) -> None:
+    sheet, plate = rack.shelf.swatches.sheet, rack.stage.photo.plate
+    sheet.look_at(photographed_sheet(tmp_path / "sheet.png"))
+    rest(at_rack, qtbot)
+    qtbot.keyClick(plate, Qt.Key.Key_Plus)
+    assert (len(sheet.outlines), plate.chosen) == (5, 4)
+    qtbot.keyClick(plate, Qt.Key.Key_P)
+    qtbot.keyClick(plate, Qt.Key.Key_Delete)
+    assert (len(sheet.outlines), plate.chosen) == (4, 2)
+    assert plate.accessibleDescription() == "Swatch 3 of 4 is chosen."
+    rack.stage.photo.back.click()
+    assert rack.stage.pages.currentIndex() == 0
+
+
+def test_a_folder_is_measured_once_with_what_cannot_be_and_put_on_the_rack_as_one(
+    rack: RackDoor, at_rack: Shell, qtbot: QtBot, tmp_path: Path
+) -> None:
+    folder = tmp_path / "season"
+    folder.mkdir()
+    for at, colour in enumerate(SHEET_COLOURS):
+        tile = np.full((60, 80, 3), colour, dtype=np.uint8)
+        Image.fromarray(tile).save(folder / f"n-{at}.png")
+    (folder / "broken.png").write_bytes(b"no picture")
+    before, page = at_rack.session.catalogue, rack.shelf.swatches.folder
+    page.measure(folder)
+    assert not page.stop.isHidden()
+    rest(at_rack, qtbot)
+    assert page.said.text() == "4 measured, 1 could not be."
+    assert "broken.png" in page.lines.text()
+    kept = folder_results(at_rack.rack_book.place.parent, folder)
+    lines = len(kept.read_text().splitlines())
+    page.measure(folder)
+    rest(at_rack, qtbot)
+    assert len(kept.read_text().splitlines()) == lines  # nothing was measured again
+    page.put.click()
+    rest(at_rack, qtbot)
+    assert {f"n-{at}" for at in range(4)} <= {s.code for s in at_rack.session.catalogue.samples}
+    undo(at_rack, qtbot)
+    assert at_rack.session.catalogue == before
+    page.scale.setText("much")
+    page.scale.editingFinished.emit()
+    assert "millimetres per pixel" in page.said.text()
+
+
+def test_a_folder_that_was_stopped_goes_on_where_it_was(
+    rack: RackDoor, at_rack: Shell, qtbot: QtBot, tmp_path: Path
+) -> None:
+    folder = tmp_path / "season"
+    folder.mkdir()
+    for at in range(40):
+        Image.fromarray(np.full((50, 60, 3), 3 * at, dtype=np.uint8)).save(folder / f"n-{at}.png")
+    page = rack.shelf.swatches.folder
+    kept = folder_results(at_rack.rack_book.place.parent, folder)
+    page.measure(folder)
+    qtbot.waitUntil(lambda: kept.exists() and bool(kept.read_text()), timeout=20_000)
+    page.stop.click()
+    assert "Stopped" in page.said.text()
+    assert not page.go_on.isHidden()
+    qtbot.waitUntil(lambda: not at_rack.runner._running, timeout=20_000)
+    first = len(kept.read_text().splitlines())
+    assert 0 < first < 40
+    page.go_on.click()
+    rest(at_rack, qtbot)
+    assert page.said.text() == "40 measured, 0 could not be."
+    assert len(kept.read_text().splitlines()) == 40

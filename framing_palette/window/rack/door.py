@@ -1,12 +1,22 @@
 """The door to the rack: its stage and its shelf, made on the first visit."""
 
+from typing import TYPE_CHECKING
+
 from PySide6.QtCore import QObject, Signal
 
 from framing_palette.window.rack.book import RackBook
+from framing_palette.window.rack.contact_sheet import ContactSheet
 from framing_palette.window.rack.shelf import GAPS, RackShelf
 from framing_palette.window.rack.stage import RackStage
 from framing_palette.window.rack.state import RackState
+from framing_palette.window.rack.swatch_sheet import SwatchSheet
 from framing_palette.window.steps.step import Counter
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+    from framing_palette.catalogue.shop_swatch_files import SwatchPhotograph
+    from framing_palette.window.rack.swatch_photo import Outline
 
 
 class RackDoor(QObject):
@@ -26,6 +36,30 @@ class RackDoor(QObject):
         bring.looked_into.connect(self.stage.take_incoming)
         bring.matching_asked.connect(self.stage.show_matching)
         match.matched.connect(bring.take_match)
+        self._drawn_for: SwatchSheet | ContactSheet = self.shelf.swatches.one
+        one, sheet, plate = (
+            self.shelf.swatches.one,
+            self.shelf.swatches.sheet,
+            self.stage.photo.plate,
+        )
+        one.opened.connect(lambda photograph, outlines: self._show(one, photograph, outlines))
+        sheet.opened.connect(lambda photograph, outlines: self._show(sheet, photograph, outlines))
+        sheet.coded.connect(plate.show_codes)
+        plate.drawn.connect(self._take_drawn)
+
+    def _take_drawn(self, outlines: "Sequence[Outline]") -> None:
+        self._drawn_for.take_outlines(outlines)
+
+    def _show(
+        self,
+        asker: SwatchSheet | ContactSheet,
+        photograph: "SwatchPhotograph",
+        outlines: "Sequence[Outline]",
+    ) -> None:
+        self._drawn_for = asker
+        are_many = asker is self.shelf.swatches.sheet
+        self.stage.photo.plate.show_codes(())
+        self.stage.show_photograph(photograph, outlines, are_many=are_many)
 
     def search(self, text: str) -> None:
         """Show only the samples that have every word."""

@@ -17,7 +17,7 @@ from framing_palette.window.rack.light_card import LightCard
 from framing_palette.window.rack.marks import Marks
 from framing_palette.window.rack.rows import RackRows, Row, rows_view
 from framing_palette.window.rack.state import NEAR_DELTA_E, RackState
-from framing_palette.window.rack.swatch_sheet import SwatchSheet
+from framing_palette.window.rack.swatch_page import SwatchPage
 from framing_palette.window.swatches import SwatchBook
 from framing_palette.window.tokens import GAP, MARGIN, WIDE_MARGIN
 
@@ -35,13 +35,14 @@ class RackShelf(QWidget):
         self.near = NearPage(state, errands, swatches)
         self.gaps = GapList(state)
         self.bring = ImportSheet(state.book)
-        self.measure = SwatchSheet(state, errands)
+        self.swatches = SwatchPage(state, errands)
+        self.measure = self.swatches.one
         self.hidden = HiddenList(state.book)
         self._pages: dict[str, QWidget] = {
             NEAR: self.near,
             GAPS: self.gaps,
             BRING: self.bring,
-            MEASURE: self.measure,
+            MEASURE: self.swatches,
             HIDDEN: self.hidden,
         }
         titles = (

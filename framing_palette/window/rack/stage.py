@@ -10,18 +10,24 @@ from framing_palette.catalogue.search import HUE_FAMILIES_DEG
 from framing_palette.window.controls import Chip, IconButton, Pages, ToolBar, rule, words
 from framing_palette.window.flow import FlowLayout
 from framing_palette.window.forms import Choice, scrolled
+from framing_palette.window.images import image_of
 from framing_palette.window.rack.import_sheet import KIND_WORDS
 from framing_palette.window.rack.lightness_bar import LightnessBar
 from framing_palette.window.rack.list_view import RackList
 from framing_palette.window.rack.map_view import RackMap
 from framing_palette.window.rack.match_sheet import MatchSheet
 from framing_palette.window.rack.state import RackState
+from framing_palette.window.rack.swatch_photo import SwatchPhoto
 from framing_palette.window.runner import Runner
 from framing_palette.window.swatches import SwatchBook
 from framing_palette.window.tokens import GAP, WIDE_MARGIN
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
+
     from framing_palette.catalogue import Kind
+    from framing_palette.catalogue.shop_swatch_files import SwatchPhotograph
+    from framing_palette.window.rack.swatch_photo import Outline
 
 FAMILIES = (*HUE_FAMILIES_DEG, "neutral")
 MAP, LIST = "map", "list"
@@ -52,6 +58,7 @@ class RackStage(QWidget):
         self.views = Choice(self.tr("Show as"), ((MAP, self.tr("Map")), (LIST, self.tr("List"))))
         self.pages = Pages()
         self.match = MatchSheet()
+        self.photo = SwatchPhoto(state.session)
         self.bar = MapBar(self.map)
         self._foot = words(size="small", quiet=True, wrap=True)
         self._lay_out()
@@ -71,6 +78,16 @@ class RackStage(QWidget):
     def show_matching(self) -> None:
         """Show which column of a spreadsheet is which."""
         self.pages.setCurrentWidget(self.match)
+        self.lightness.hide()
+
+    def show_photograph(
+        self, photograph: "SwatchPhotograph", outlines: "Sequence[Outline]", *, are_many: bool
+    ) -> None:
+        """Show a photograph of swatches with an outline round each."""
+        image = image_of(photograph.srgb)
+        self.photo.plate.show_photograph(image, outlines, photograph.chart)
+        self.photo.show_many(are_many=are_many)
+        self.pages.setCurrentWidget(self.photo)
         self.lightness.hide()
 
     def take_incoming(self, incoming: object) -> None:
@@ -107,6 +124,8 @@ class RackStage(QWidget):
         self.pages.addWidget(plate)
         self.pages.addWidget(self.list)
         self.pages.addWidget(self.match)
+        self.pages.addWidget(self.photo)
+        self.photo.left.connect(lambda: self.show_view(MAP))
         self.match.left.connect(lambda: self.show_view(MAP))
         room = QWidget()
         self._folded.setContentsMargins(WIDE_MARGIN, 4, WIDE_MARGIN, 4)

@@ -3,6 +3,7 @@
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
 
 from framing_palette.catalogue import Kind
@@ -18,7 +19,11 @@ from framing_palette.window.rack.state import RackState
 from framing_palette.window.tokens import GAP, MARGIN, SECTION, WIDE_MARGIN
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
+
     from framing_palette.catalogue import Swatch
+    from framing_palette.catalogue.shop_swatch_files import SwatchPhotograph
+    from framing_palette.window.rack.swatch_photo import Outline
 
 MEASURING = "rack swatch"
 
@@ -26,12 +31,16 @@ MEASURING = "rack swatch"
 class SwatchSheet(FileDrops):
     """The photograph, its measures with how far they can be trusted, and where they go."""
 
+    opened = Signal(object, object)
+    """A photograph and the outline on it."""
+
     def __init__(self, state: RackState, errands: Errands) -> None:
         super().__init__()
         self._state = state
         self._errands = errands
         self._path: Path | None = None
         self._width: Length | None = None
+        self.photograph: SwatchPhotograph | None = None
         self.swatch: Swatch | None = None
         self.kind = Kind.MAT
         self.setAcceptDrops(True)
@@ -58,19 +67,40 @@ class SwatchSheet(FileDrops):
 
     def measure(self, path: Path) -> None:
         """Measure a photograph."""
-        from framing_palette.catalogue.shop_swatch_files import measured_photograph
+        from framing_palette.catalogue.shop_swatch_files import open_swatch_photograph
 
-        self._path = path
-        self.swatch = None
+        self._path, width = path, self._width
+        self.swatch = self.photograph = None
         self._show_all()
-        self._say(self.tr("Measuring"))
-        width, samples = self._width, self._state.catalogue.samples
+        self._say(self.tr("Opening the photograph"))
         self._errands.runner.start(
             MEASURING,
-            lambda _progress: measured_photograph(path, width, samples),
+            lambda _progress: open_swatch_photograph(path, width),
+            done=self._take_photograph,
+            failed=self._fail,
+        )
+
+    def take_outlines(self, outlines: "Sequence[Outline]") -> None:
+        """Measure what the outline holds now."""
+        from framing_palette.catalogue.shop_swatch_files import measured_photograph
+
+        photograph, outline = self.photograph, outlines[0]
+        if photograph is None:
+            return
+        self._say(self.tr("Measuring"))
+        samples = self._state.catalogue.samples
+        self._errands.runner.start(
+            MEASURING,
+            lambda _progress: measured_photograph(photograph, outline, samples),
             done=self._take,
             failed=self._fail,
         )
+
+    def _take_photograph(self, photograph: "SwatchPhotograph") -> None:
+        self.photograph = photograph
+        outline = photograph.single
+        self.opened.emit(photograph, (outline,))
+        self.take_outlines((outline,))
 
     def put_on_rack(self) -> None:
         """Add the swatch as a sample, or give its colours to the sample of that code."""
@@ -101,8 +131,8 @@ class SwatchSheet(FileDrops):
         column.addWidget(
             words(
                 self.tr(
-                    "A photograph that shows nothing but the swatch, in even light. With its "
-                    "width the texture is measured at true scale too."
+                    "A photograph of one swatch in even light, filling it or beside a colour "
+                    "chart. With its width the texture is measured at true scale too."
                 ),
                 size="small",
                 quiet=True,
@@ -192,6 +222,9 @@ class SwatchSheet(FileDrops):
             lines.append(self.tr("Surface, a guess: {surface}.").format(surface=surface))
         text = self.tr("From part to part the colour moves by ΔE₀₀ {spread:.1f}.")
         lines.append(text.format(spread=swatch.repeatability_delta_e))
+        if swatch.uncertainty_delta_e is not None:
+            text = self.tr("By the chart its colours are good to about ΔE₀₀ {error:.1f}.")
+            lines.append(text.format(error=swatch.uncertainty_delta_e))
         return [*lines, *swatch.notices]
 
     def _name_button(self) -> None:

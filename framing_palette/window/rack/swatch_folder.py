@@ -1,0 +1,213 @@
+"""A folder of swatch photographs: measured side by side, stopped and gone on with at will."""
+
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
+
+from framing_palette.catalogue import Kind
+from framing_palette.window.controls import push_button, words
+from framing_palette.window.errands import Errands
+from framing_palette.window.forms import Choice, scrolled
+from framing_palette.window.rack.file_drops import FileDrops
+from framing_palette.window.rack.import_sheet import KIND_WORDS
+from framing_palette.window.rack.state import RackState
+from framing_palette.window.runner import Progress
+from framing_palette.window.tokens import GAP, MARGIN, SECTION, WIDE_MARGIN
+
+if TYPE_CHECKING:
+    from framing_palette.catalogue import Sample
+    from framing_palette.catalogue.swatch_intake_files import SwatchResult
+
+FOLDER = "rack swatch folder"
+_MOST_TOLD = 30
+
+
+class SwatchFolder(FileDrops):
+    """The folder, how far it is, and what came of it."""
+
+    def __init__(self, state: RackState, errands: Errands) -> None:
+        super().__init__()
+        self._state = state
+        self._errands = errands
+        self.folder: Path | None = None
+        self.results: tuple[SwatchResult, ...] = ()
+        self._mm_per_px: float | None = None
+        self.kind = Kind.MAT
+        self.setAcceptDrops(True)
+        self.scale = QLineEdit()
+        self.open_button = push_button(self.tr("Choose a folder"), rank="first")
+        self.stop = push_button(self.tr("Stop"))
+        self.go_on = push_button(self.tr("Go on"))
+        self.title = words(strong=True, wrap=True)
+        self.said = words(wrap=True)
+        self.kinds = Choice(self.tr("Kind"), [(kind, self.tr(text)) for kind, text in KIND_WORDS])
+        self.put = push_button(self.tr("Put them on the rack"), rank="first")
+        self.lines = words(size="small", quiet=True, wrap=True)
+        self._lay_out()
+        self._wire()
+        self._show_all()
+
+    def ask(self) -> None:
+        """Let a folder be chosen."""
+        name = QFileDialog.getExistingDirectory(self, self.tr("A folder of swatch photographs"))
+        if name:
+            self.measure(Path(name))
+
+    def take_dropped(self, path: Path) -> None:
+        """Measure a folder that was dropped, or the one that a dropped file lies in."""
+        self.measure(path)
+
+    def measure(self, folder: Path) -> None:
+        """Measure what is not measured yet."""
+        from framing_palette.catalogue.shop_swatch_files import folder_results
+
+        self.folder, self.results = folder, ()
+        results, scale = folder_results(self._state.book.place.parent, folder), self._mm_per_px
+        self.said.setText(self.tr("Measuring"))
+        self._errands.runner.start(
+            FOLDER,
+            lambda progress: _measured(folder, results, scale, progress),
+            done=self._take,
+            failed=self._fail,
+        )
+        self._show_all()
+
+    def stop_measuring(self) -> None:
+        """Stop; what is measured stays measured."""
+        self._errands.runner.cancel(FOLDER)
+        self.said.setText(self.tr("Stopped. What is measured is kept; go on when you like."))
+        self._show_all()
+
+    def put_on_rack(self) -> None:
+        """Bring all that could be measured in as one change."""
+        from framing_palette.catalogue.swatch_intake_files import samples_from_intake
+
+        if self.folder is None:
+            return
+        samples = samples_from_intake(self.results, self.kind, mm_per_px=self._mm_per_px)
+        name = self.folder.name
+        text = self.tr("Put {count} swatches of {name} on the rack")
+        self._state.book.bring_in_samples(
+            text.format(count=len(samples), name=name), _without_files(samples), name
+        )
+        told = self.tr("{count} swatches are on the rack. Undo takes them all back.")
+        self.said.setText(told.format(count=len(samples)))
+
+    def _take(self, results: "tuple[SwatchResult, ...]") -> None:
+        self.results = results
+        bad = [f"{one.file}: {one.problem}" for one in results if one.problem]
+        text = self.tr("{good} measured, {bad} could not be.")
+        self.said.setText(text.format(good=len(results) - len(bad), bad=len(bad)))
+        self.lines.setText("\n".join(bad[:_MOST_TOLD]))
+        self._show_all()
+
+    def _fail(self, error: Exception) -> None:
+        self.said.setText(str(error))
+        self._show_all()
+
+    def _follow(self, topic: str, _share: float, told: str) -> None:
+        if topic == FOLDER:
+            self.said.setText(told)
+
+    def _show_all(self) -> None:
+        is_busy = self._errands.runner.is_busy(FOLDER)
+        good = [one for one in self.results if not one.problem]
+        self.title.setText(self.folder.name if self.folder else "")
+        self.title.setVisible(self.folder is not None)
+        self.said.setVisible(bool(self.said.text()))
+        self.stop.setVisible(is_busy)
+        self.go_on.setVisible(self.folder is not None and not is_busy and not self.results)
+        for part in (self.kinds, self.put):
+            part.setVisible(bool(good))
+        self.lines.setVisible(bool(self.lines.text()) and bool(self.results))
+
+    def _lay_out(self) -> None:
+        inside = QWidget()
+        column = QVBoxLayout(inside)
+        column.setContentsMargins(WIDE_MARGIN, MARGIN, WIDE_MARGIN, SECTION)
+        column.setSpacing(GAP)
+        column.addWidget(
+            words(
+                self.tr(
+                    "A folder with one photograph a swatch, each called by its code. They are "
+                    "measured side by side, and what is measured once is not measured again."
+                ),
+                size="small",
+                quiet=True,
+                wrap=True,
+            )
+        )
+        told = self.tr("Millimetres per pixel of all of them (may be left out)")
+        column.addWidget(words(told, size="small", wrap=True))
+        self.scale.setAccessibleName(told)
+        column.addWidget(self.scale)
+        column.addLayout(_row(self.open_button))
+        column.addWidget(self.title)
+        column.addWidget(self.said)
+        column.addLayout(_row(self.stop, self.go_on))
+        column.addWidget(self.kinds)
+        column.addLayout(_row(self.put))
+        column.addWidget(self.lines)
+        column.addStretch(1)
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.addWidget(scrolled(inside))
+
+    def _wire(self) -> None:
+        self.open_button.clicked.connect(self.ask)
+        self.stop.clicked.connect(self.stop_measuring)
+        self.go_on.clicked.connect(lambda: self.measure(self.folder) if self.folder else None)
+        self.put.clicked.connect(self.put_on_rack)
+        self.kinds.picked.connect(self._pick_kind)
+        self.kinds.show_value(self.kind)
+        self.scale.editingFinished.connect(self._take_scale)
+        self._errands.runner.progressed.connect(self._follow)
+
+    def _pick_kind(self, kind: object) -> None:
+        self.kind = Kind(str(kind))
+        self.kinds.show_value(self.kind)
+
+    def _take_scale(self) -> None:
+        from framing_palette.catalogue.shop_swatch_files import scale_of_text
+        from framing_palette.errors import FramingPaletteError
+
+        try:
+            scale = scale_of_text(self.scale.text())
+        except FramingPaletteError as error:
+            self.said.setText(str(error))
+            self._show_all()
+            return
+        if scale != self._mm_per_px:
+            self._mm_per_px = scale
+            if self.folder is not None:
+                self.measure(self.folder)
+
+
+def _measured(
+    folder: Path, results: Path, mm_per_px: float | None, progress: Progress
+) -> "tuple[SwatchResult, ...]":
+    from framing_palette.catalogue.swatch_intake_files import measure_swatch_folder
+
+    def tell(done: int, there: int) -> None:
+        progress.tell(done / max(1, there), f"{done} of {there} measured.")
+
+    return measure_swatch_folder(
+        folder, results, mm_per_px=mm_per_px, backend="threading", tell=tell
+    )
+
+
+def _without_files(samples: "tuple[Sample, ...]") -> "tuple[Sample, ...]":
+    """Return samples whose texture is measured but whose pictures lie in no catalogue folder."""
+    from dataclasses import replace
+
+    return tuple(replace(one, texture_file="", texture_mm_per_px=None) for one in samples)
+
+
+def _row(*buttons: QWidget) -> QHBoxLayout:
+    row = QHBoxLayout()
+    row.setSpacing(GAP)
+    for button in buttons:
+        row.addWidget(button)
+    row.addStretch(1)
+    return row
