@@ -56,7 +56,7 @@ def test_a_sample_of_which_nothing_is_known_is_drawn_plain_and_told():
 
 def test_a_picture_without_a_known_size_takes_the_designs():
     art = picture()
-    assert art.colour_trust is None
+    assert art.mm_per_px is None
     done = render(simple(width=320, height=210), art, SHOP, width_px=400)
     hole = done.plan.layers[0].holes[0].rect
     assert (hole.width, hole.height) == pytest.approx((314, 204))
