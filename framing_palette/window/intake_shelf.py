@@ -27,6 +27,7 @@ class IntakeShelf(FormShelf):
         self._session = session
         self._intaking = intaking
         self.trust = words(strong=True, wrap=True)
+        self.trust_further = words(size="small", wrap=True)
         self.raising = words(size="small", quiet=True, wrap=True)
         self.fault = words(size="small", wrap=True)
         self.notices = words(size="small", wrap=True)
@@ -63,6 +64,7 @@ class IntakeShelf(FormShelf):
 
     def _add_colours(self) -> None:
         self.row("", self.trust)
+        self.row("", self.trust_further)
         self.row("", self.raising)
         self.row("", self.fault)
         self.row("", self.notices)
@@ -158,9 +160,10 @@ class IntakeShelf(FormShelf):
         self._tell_light(taken)
         job = self._session.desk.job
         self.forget.setVisible(job is not None and job.intake is not None)
-        self.trust.setText(
-            picture.colour_trust.words if picture else self.tr("Bring the picture first.")
-        )
+        told = picture.colour_trust.words if picture else self.tr("Bring the picture first.")
+        first, stop, rest = told.partition(". ")
+        self.trust.setText(first + stop.strip())
+        self._say(self.trust_further, rest)
         self._say(self.raising, self._raising_words())
         self._say(self.fault, self._intaking.fault)
         self._say(self.notices, "\n".join(picture.notices) if picture else "")

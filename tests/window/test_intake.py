@@ -97,7 +97,9 @@ def test_one_click_squares_the_art_corrects_by_the_chart_and_says_how_good_it_is
     assert taken is not None
     assert taken.intake.chart is not None
     assert picture.colour_trust.method == "chart"
-    assert shelf_of(step).trust.text() == picture.colour_trust.words
+    told = (shelf_of(step).trust.text(), shelf_of(step).trust_further.text())
+    assert " ".join(told).strip() == picture.colour_trust.words
+    assert "whites." in told[0]
     wanted = np.array([ART[0] / COLUMNS, ART[1] / ROWS])
     assert np.abs(np.array(taken.intake.corners[0]) - wanted).max() < 0.01
     assert "ΔE₀₀" in shelf_of(step).patches.text()
