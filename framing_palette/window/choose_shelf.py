@@ -19,6 +19,7 @@ from framing_palette.window.sample_row import SampleRow
 from framing_palette.window.session import Session
 from framing_palette.window.sliding import lay_strip
 from framing_palette.window.swatches import SwatchBook
+from framing_palette.window.taste_away import AwayLine
 from framing_palette.window.taste_book import TasteBook
 from framing_palette.window.taste_line import TasteLine
 from framing_palette.window.tokens import GAP, MARGIN, SECTION, WIDE_MARGIN
@@ -79,6 +80,7 @@ class ChooseShelf(QWidget):
         self.ask_button = IconButton("pair", self.tr("Which for this picture?"), keys="Q")
         self.taste_button = IconButton("taste", self.tr("Taste"), keys="T")
         self.measures = MeasuresPanel(self._session)
+        self.away = AwayLine(session)
         self.better = BetterLine(self._session, errands, swatches)
         self._nothing = words(
             self.tr("No sample passes. Switch a kind off, clear the search, or let the colour go."),
@@ -127,6 +129,7 @@ class ChooseShelf(QWidget):
         column.addWidget(self._nothing)
         column.addWidget(self.better)
         column.addWidget(self.measures)
+        column.addWidget(self.away)
         column.addWidget(rule())
         column.addLayout(self._action_row())
 
@@ -177,6 +180,7 @@ class ChooseShelf(QWidget):
         session.chosen_code_changed.connect(self._show_chosen)
         session.probe_changed.connect(self._follow_probe)
         session.catalogue_changed.connect(self._follow_probe)
+        self.away.turned.connect(self._share_room)
         self._taste.effect_changed.connect(self.view.viewport().update)
         self.ask_button.clicked.connect(self.asked)
         self.taste_button.clicked.connect(self.taste_wanted)
@@ -208,9 +212,10 @@ class ChooseShelf(QWidget):
         return self.height() < _LOW_SHELF
 
     def _share_room(self) -> None:
-        """Let list and measures take turns where there is no room for both."""
+        """Let the list and what unfolds below it take turns where there is no room for both."""
         is_empty = bool(self._session.ranked) and self.model.rowCount() == 0
-        takes_turns = self._is_low() and not self.measures.isHidden()
+        is_unfolded = not (self.measures.isHidden() and self.away.isHidden())
+        takes_turns = self._is_low() and is_unfolded
         self._nothing.setVisible(is_empty)
         self.view.setHidden(is_empty or takes_turns)
 

@@ -4,7 +4,8 @@ from framing_palette.ranking import Answer, Work
 from framing_palette.window.desk import SetAside
 from framing_palette.window.session import Session
 
-NOT_OF_TASTE = ("too dear", "not at hand")
+TOO_DEAR, NOT_AT_HAND = "too dear", "not at hand"
+NOT_OF_TASTE = (TOO_DEAR, NOT_AT_HAND)
 """Reasons for sending a sample away that say nothing of its looks."""
 
 

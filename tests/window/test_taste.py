@@ -5,7 +5,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFileDialog
+from PySide6.QtWidgets import QApplication, QFileDialog
 from pytestqt.qtbot import QtBot
 
 from framing_palette.catalogue import Catalogue, Kind
@@ -25,6 +25,7 @@ from framing_palette.window.taste_question import QuestionBoard
 from framing_palette.window.taste_shelf import TasteShelf
 from tests.ranking.taste_by_hand import shop
 from tests.window.conftest import BOAT, make_picture, make_sample, on_the_desk
+from tests.window.test_fit import clipped, overlapping, too_small_to_hit
 
 LEFT = Qt.MouseButton.LeftButton
 MATS = Catalogue(
@@ -210,6 +211,37 @@ def test_a_damaged_file_is_kept_aside_and_said_and_the_window_works(
     assert "taste-damaged-1.json" in shell.notice.text()
     assert path.with_name("taste-damaged-1.json").read_text().startswith('{"schema"')
     shell.close()
+
+
+def test_a_sample_sent_away_for_its_price_says_nothing_of_taste(
+    mats_shell: Shell, qtbot: QtBot
+) -> None:
+    shelf = shelf_of(mats_shell)
+    keep_sample(mats_shell.session, "mat-1")
+    mats_shell.session.assign("chosen_code", "mat-5")
+    qtbot.keyClick(shelf.view, Qt.Key.Key_X)
+    assert shelf.away.isVisible()
+    assert shelf.away.told.text() == "Mat 5 is sent away. Why?"
+    assert len(mats_shell.taste.taste.choices) == 1
+    qtbot.mouseClick(shelf.away.chips["too dear"], LEFT)
+    assert mats_shell.session.desk.set_aside[0].reason == "too dear"
+    assert mats_shell.taste.taste.choices == ()
+    assert shelf.away.isHidden()
+    mats_shell.session.undo_stack.undo()
+    assert len(mats_shell.taste.taste.choices) == 1
+
+
+def test_why_need_not_be_said_and_undoing_takes_the_question_away(
+    mats_shell: Shell, qtbot: QtBot
+) -> None:
+    shelf = shelf_of(mats_shell)
+    send_away(mats_shell.session, "mat-5")
+    qtbot.mouseClick(shelf.away.close_button, LEFT)
+    assert shelf.away.isHidden()
+    send_away(mats_shell.session, "mat-6")
+    assert shelf.away.isVisible()
+    mats_shell.session.undo_stack.undo()
+    assert shelf.away.isHidden()
 
 
 # --- questions ----------------------------------------------------------------------------------
@@ -492,6 +524,44 @@ def test_the_card_tells_its_bounds_and_escape_goes_back_to_the_samples(
     assert any("No verdict changes" in text for text in texts)
     qtbot.keyClick(card, Qt.Key.Key_Escape)
     assert shelf_of(mats_shell).isVisible()
+
+
+@pytest.mark.parametrize(("width", "height"), [(1920, 1080), (1366, 768), (911, 512), (683, 384)])
+def test_nothing_of_taste_is_clipped_and_nothing_overlaps(
+    taught_shell: Shell,
+    card: TasteShelf,
+    asked: QuestionBoard,
+    qtbot: QtBot,
+    width: int,
+    height: int,
+) -> None:
+    taught_shell.resize(width, height)
+    taught_shell.taste.switch(on=True)
+    idle(taught_shell, qtbot)
+    faults = []
+    step = choose_of(taught_shell)
+
+    def look(scene: str) -> None:
+        QApplication.processEvents()
+        QApplication.processEvents()
+        for check in (clipped, overlapping, too_small_to_hit):
+            faults.extend(f"{scene}: {fault}" for fault in check(taught_shell))
+
+    step.show_taste()
+    look("question and card")
+    step._show_samples()
+    send_away(taught_shell.session, "mat-5")
+    look("shortlist by taste, and why one was sent away")
+    step.asking.stop()
+    for code in ("mat-1", "mat-2", "mat-3"):
+        keep_sample(taught_shell.session, code)
+    taught_shell.session.show_side_by_side(shown=True)
+    assert step.board is not None
+    step.board.panels[0].buttons["prefer"].click()
+    look("side by side, one preferred")
+    step.board.blink_over()
+    look("blinking")
+    assert faults == []
 
 
 def test_the_settings_switch_is_the_same_as_the_cards(
