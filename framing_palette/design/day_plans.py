@@ -5,8 +5,10 @@ code shares only with its own job, and what has no known stock is named instead 
 """
 
 from collections import defaultdict
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
+from functools import partial
+from typing import TypeVar
 
 from framing_palette.catalogue import Kind
 from framing_palette.design.designs import Design
@@ -17,7 +19,11 @@ from framing_palette.design.size_parts import Sizes
 from framing_palette.design.sizes import sizes_of
 from framing_palette.design.sticks import DEFAULT_KERF, Piece, StickPlan, plan_sticks
 from framing_palette.design.strips import strip_frames
+from framing_palette.errors import CuttingError
 from framing_palette.units import ZERO, Length
+
+Cut = TypeVar("Cut")
+Planned = TypeVar("Planned")
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,7 +52,8 @@ class DayPlan:
     sticks, sheets
         A plan for each stock that is needed.
     unplanned
-        Sentences that name what has no stick length or sheet size.
+        Sentences that name what has no stick length or sheet size, what is larger than its stock
+        and what does not come out of straight sticks.
     """
 
     sticks: tuple[tuple[Sticks, StickPlan], ...]
@@ -73,7 +80,7 @@ def plan_day(
     FieldError
         When a design cannot be sized.
     CuttingError
-        When a piece is larger than its stock, naming job and piece.
+        When there are too many pieces of one stock to be planned together.
     """
     pieces: dict[Sticks, list[Piece]] = defaultdict(list)
     blanks: dict[Sheets, list[Blank]] = defaultdict(list)
@@ -89,23 +96,49 @@ def plan_day(
             "not planned out of sticks."
             for frame in oval_frames(sizes)
         ]
-    return DayPlan(
-        tuple(
-            (sticks, plan_sticks(todo, (sticks.length,), kerf=kerf, mitred=sticks.mitred))
-            for sticks, todo in pieces.items()
-            if sticks.length is not None
-        ),
-        tuple(
-            (sheets, plan_sheets(todo, sheets.size, gap=gap))
-            for sheets, todo in blanks.items()
-            if sheets.size is not None
-        ),
-        (
-            *(_unplanned(s.name, "stick length") for s in pieces if s.length is None),
-            *(_unplanned(s.name, "sheet size") for s in blanks if s.size is None),
-            *bent,
-        ),
-    )
+    stick_plans, sheet_plans = list[tuple[Sticks, StickPlan]](), list[tuple[Sheets, SheetPlan]]()
+    unplanned = [
+        *(_unplanned(sticks.name, "stick length") for sticks in pieces if sticks.length is None),
+        *(_unplanned(sheets.name, "sheet size") for sheets in blanks if sheets.size is None),
+        *bent,
+    ]
+    for sticks, todo in pieces.items():
+        if sticks.length is not None:
+            stock = (sticks.length,)
+            cut = partial(plan_sticks, stock=stock, kerf=kerf, mitred=sticks.mitred)
+            found, refused = _planned(todo, cut)
+            stick_plans += [(sticks, plan) for plan in found]
+            unplanned += refused
+    for sheets, lying in blanks.items():
+        if sheets.size is not None:
+            laid, too_large = _planned(lying, partial(plan_sheets, sheet=sheets.size, gap=gap))
+            sheet_plans += [(sheets, plan) for plan in laid]
+            unplanned += too_large
+    return DayPlan(tuple(stick_plans), tuple(sheet_plans), tuple(unplanned))
+
+
+def _planned(
+    todo: list[Cut], plan: Callable[[list[Cut]], Planned]
+) -> tuple[list[Planned], list[str]]:
+    """Return the plan of what fits its stock at all, and a sentence for each piece that does not.
+
+    Raises
+    ------
+    CuttingError
+        When all pieces fit and yet cannot be planned together, being too many.
+    """
+    try:
+        return [plan(todo)], []
+    except CuttingError:
+        fitting, refused = list[Cut](), list[str]()
+        for piece in todo:
+            try:
+                plan([piece])
+            except CuttingError as error:
+                refused.append(str(error))
+            else:
+                fitting.append(piece)
+    return ([plan(fitting)] if fitting else []), refused
 
 
 def _unplanned(name: str, missing: str) -> str:

@@ -1,6 +1,6 @@
 """The papers of a saved job, written into a folder."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from pathlib import Path, PurePosixPath
 from tempfile import TemporaryDirectory
@@ -14,7 +14,7 @@ from framing_palette.jobs.handing_over import (
     VALID_DAYS,
     proposal_contents,
 )
-from framing_palette.jobs.handing_over_ticket import ticket_contents
+from framing_palette.jobs.handing_over_ticket import cutting_plan, ticket_contents
 from framing_palette.jobs.job_files import PackedJob
 from framing_palette.jobs.taking_in import taken_in
 from framing_palette.papers import (
@@ -22,6 +22,7 @@ from framing_palette.papers import (
     PageName,
     Shop,
     Vocabulary,
+    cutting_plan_pdf,
     drawing_set,
     paper_folder,
     proposal_pdf,
@@ -32,7 +33,7 @@ from framing_palette.picture import Picture, read_picture_file
 from framing_palette.picture.reading import WORKING_SIDE
 from framing_palette.units import Length
 
-PROPOSAL, TICKET = "proposal.pdf", "ticket.pdf"
+PROPOSAL, TICKET, CUTTING = "proposal.pdf", "ticket.pdf", "cutting.pdf"
 PRINTED_SIDE = 1100  # pixels; more than the art ever takes of a panel at 8 pixels a millimetre
 
 
@@ -187,3 +188,26 @@ def write_ticket(
     for drawing in drawing_set(contents) if with_drawings else ():
         written += [write_paper(folder / name, body) for name, body in drawing.files()]
     return tuple(written)
+
+
+def write_cutting_plan(
+    packed: Sequence[PackedJob],
+    catalogue: Catalogue,
+    folder: Path,
+    wishes: PaperWishes = PaperWishes(),
+) -> Path:
+    """Write where the pieces of several jobs come from, cut together, and return its path.
+
+    Raises
+    ------
+    FramingPaletteError
+        When one of the jobs cannot be cut as it is, or the file cannot be written.
+    """
+    plan = cutting_plan(
+        [each.job for each in packed],
+        catalogue,
+        shop=wishes.shop,
+        notation=wishes.notation,
+        tolerance=wishes.tolerance,
+    )
+    return write_paper(paper_folder(folder) / CUTTING, cutting_plan_pdf(plan, page=wishes.page))

@@ -1,6 +1,6 @@
 """From a job to the contents of its ticket: what the workshop gets to read."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 
 from framing_palette.catalogue import Catalogue, Kind, Sample
 from framing_palette.design import (
@@ -10,6 +10,7 @@ from framing_palette.design import (
     StickPlan,
     check_cuttable,
     default_tolerance,
+    plan_day,
     plan_sheets,
     plan_sticks,
     weight_of,
@@ -18,7 +19,14 @@ from framing_palette.errors import CuttingError, NotAgreedError
 from framing_palette.jobs.handing_over import NO_SHOP, samples_of
 from framing_palette.jobs.jobs import Job
 from framing_palette.jobs.measured import measured_design, piece_words
-from framing_palette.papers import MeasuredArt, Notation, Shop, StockSheets, TicketContents
+from framing_palette.papers import (
+    CuttingPlan,
+    MeasuredArt,
+    Notation,
+    Shop,
+    StockSheets,
+    TicketContents,
+)
 from framing_palette.units import Length
 
 
@@ -82,6 +90,37 @@ def ticket_contents(
         weight=weight_of(design, cuttable.sizes),
         note=job.note,
         remarks=(*stick_remarks, *sheet_remarks),
+    )
+
+
+def cutting_plan(
+    jobs: Sequence[Job],
+    catalogue: Catalogue,
+    *,
+    shop: Shop = NO_SHOP,
+    notation: Notation | None = None,
+    tolerance: Length | None = None,
+) -> CuttingPlan:
+    """Return the pieces of several jobs together out of their stock.
+
+    Raises
+    ------
+    NotAgreedError, MeasurementError, UnknownSampleError, FieldError
+        When one of the jobs cannot be cut as it is, as for its ticket.
+    CuttingError
+        When a piece does not fit its stock.
+    """
+    designs = [
+        ticket_contents(job, catalogue, tolerance=tolerance, out_of_rabbet=True).design
+        for job in jobs
+    ]
+    named = [(job.number, design) for job, design in zip(jobs, designs, strict=True)]
+    return CuttingPlan(
+        jobs=tuple((job.number, job.title) for job in jobs),
+        day=plan_day(named),
+        shop=shop,
+        notation=notation or Notation(designs[0].unit),
+        at=max(job.changed for job in jobs),
     )
 
 

@@ -19,6 +19,7 @@ from framing_palette.papers.contents import (
     TicketContents,
     notation_of,
 )
+from framing_palette.papers.cutting_plan import CuttingPlan, cutting_plan_pdf
 from framing_palette.papers.drawing_dxf import dxf_bytes
 from framing_palette.papers.drawing_set import NamedDrawing, drawing_set
 from framing_palette.papers.drawing_svg import svg_text
@@ -37,6 +38,7 @@ from framing_palette.papers.words import (
 )
 
 __all__ = [
+    "CuttingPlan",
     "Descriptors",
     "GentleChange",
     "MeasuredArt",
@@ -54,6 +56,7 @@ __all__ = [
     "care_notes",
     "character",
     "characters",
+    "cutting_plan_pdf",
     "descriptors_of",
     "drawing_set",
     "dxf_bytes",

@@ -23,7 +23,7 @@ from framing_palette.papers.contents import Notation
 from framing_palette.papers.cut_list import Cut
 from framing_palette.units import ZERO
 
-WIRE_DEG: Final = 30.0
+WIRE_DEG: Final = (60.0, 45.0, 30.0, 15.0)
 
 
 @dataclass(frozen=True, slots=True)
@@ -178,9 +178,9 @@ def _hanging(design: Design, weight: Weight | None) -> Iterator[Step]:
     if design.moulding is None or weight is None:
         return
     rating = fixing_rating_kg(weight)
-    tension = wire_tension_n(weight.high_kg, WIRE_DEG)
+    pulls = [(degrees, wire_tension_n(weight.high_kg, degrees)) for degrees in WIRE_DEG]
+    told = ", ".join(f"{newtons:.0f} N at {degrees:.0f} degrees" for degrees, newtons in pulls)
     yield Step(
         f"Fit two hangers rated for at least {rating:.1f} kg each, level, a third down from the "
-        f"top. A wire at {WIRE_DEG:.0f} degrees pulls with about {tension:.0f} N in each half, a "
-        "flatter one with more."
+        f"top. A wire pulls in each half with about {told} from the level: the flatter, the more."
     )

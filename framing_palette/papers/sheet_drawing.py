@@ -38,7 +38,7 @@ class Stock:
     number, count
         Which of how many sheets of this board.
     numbers
-        The cut of each blank by the blank's name; a blank without one is lettered by its name.
+        The number of each blank by its name, as it stands in its ring: of its cut, on a ticket.
     openings
         The openings of each cut, by its number.
     """
@@ -82,7 +82,9 @@ def _cell(stock: Stock, notation: Notation, width: float) -> Drawing:
 def _told(stock: Stock, placed: PlacedBlank, notation: Notation) -> str:
     """Return what a blank is called and its size, as it lies on the sheet."""
     number = stock.numbers.get(placed.blank.name)
-    name = placed.blank.name if number is None else f"cut {number}"
+    name = placed.blank.name
+    if number is not None and name != f"cut {number}":
+        name = f"{number}  {name}"
     turned = ", lies turned" if placed.is_turned else ""
     return f"{name}: {notation.pair(*placed.size)} {notation.unit}{turned}"
 

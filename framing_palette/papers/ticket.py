@@ -22,18 +22,17 @@ from framing_palette.papers.setting import (
 )
 from framing_palette.papers.shapes import Drawing, joined
 from framing_palette.papers.sheet_drawing import Stock, sheet_rows
+from framing_palette.papers.stick_drawing import stick_bars
+from framing_palette.papers.ticket_facts import facts_block, measured_blocks
 from framing_palette.papers.ticket_parts import (
     BODY,
     HEAD,
     SMALL,
     SumLine,
     cut_blocks,
-    facts_block,
     headed,
-    measured_blocks,
     sign_off,
     step_blocks,
-    stick_blocks,
     sum_lines,
     sums_block,
 )
@@ -166,7 +165,8 @@ def _sticks(contents: TicketContents, width: float) -> Group:
         return Group(())
     kerf = contents.notation.said(contents.sticks.kerf_along)
     aside = f"each cut takes {kerf} along the stick"
-    return _group("RAILS OUT OF STICKS", width, stick_blocks(contents, width), aside=aside)
+    bars = stick_bars(contents.sticks.sticks, contents.notation, width)
+    return _group("RAILS OUT OF STICKS", width, bars, aside=aside)
 
 
 def _sheets(contents: TicketContents, width: float) -> Group:

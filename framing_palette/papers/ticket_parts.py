@@ -1,13 +1,10 @@
 """The blocks that a ticket is made of: measurements, facts, cuts, sums, sticks, steps, sign-off."""
 
-from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Final
 
-from framing_palette.design import CutStick
-from framing_palette.design.measuring import Measured
 from framing_palette.papers.assembly import Step
-from framing_palette.papers.contents import MeasuredArt, Notation, TicketContents
+from framing_palette.papers.contents import Notation
 from framing_palette.papers.cut_list import Cut, Measure, Sized
 from framing_palette.papers.dimension_lines import Lettering, ringed
 from framing_palette.papers.setting import (
@@ -19,8 +16,7 @@ from framing_palette.papers.setting import (
     ruled,
     space,
 )
-from framing_palette.papers.shapes import Drawing, Line, Pen, joined, rectangle
-from framing_palette.units import Length
+from framing_palette.papers.shapes import Drawing, Line, Pen, rectangle
 
 HEAD: Final = Style(8, "bold", spacing=0.06)
 BODY: Final = Style(9)
@@ -44,105 +40,6 @@ def headed(head: str, width: float, *, aside: str = "") -> Drawing:
 def check_box(height: float, width: float = 7.0) -> Drawing:
     """Return an empty box to tick, level with a first line of that height."""
     return Drawing(width, height, (rectangle(0.3, (height - BOX) / 2, BOX, BOX, pen=Pen(0.25)),))
-
-
-def measured_blocks(contents: TicketContents, width: float) -> list[Drawing]:
-    """Return both measurements of every piece of art, and what they agree on, piece by piece."""
-    columns = (0.16 * width, 0.28 * width, 0.28 * width, 0.28 * width)
-    titles = ("", "first", "second", "agreed, for openings")
-    head = beside(*(paragraph(t, LABEL, w) for t, w in zip(titles, columns, strict=True)))
-    rows = list[Drawing]()
-    pieces = len(contents.design.windows)
-    for number, measured in enumerate(contents.measured, start=1):
-        name = "Art" if pieces == 1 else f"Art {number} of {pieces}"
-        cells = (
-            paragraph(name, STRONG, columns[0]),
-            _reading(measured.first, contents.notation, columns[1] - GAP),
-            _reading(measured.second, contents.notation, columns[2] - GAP),
-            _agreed(measured, contents.notation, columns[3]),
-        )
-        padded = [above(cell, space(0.01)) for cell in cells]
-        rows.append(
-            beside(
-                *(
-                    Drawing(column, cell.height, cell.shapes)
-                    for cell, column in zip(padded, columns, strict=True)
-                )
-            )
-        )
-    spaced = [above(row, space(1.2)) for row in rows]
-    return [above(head, space(1.2), spaced[0]), *spaced[1:]]
-
-
-def _reading(reading: Measured, notation: Notation, width: float) -> Drawing:
-    when = f"{reading.by or 'no initials'}, {reading.at.day} {reading.at:%b %Y, %H:%M}"
-    diagonals = ""
-    if reading.diagonals:
-        diagonals = f"diagonals {notation.pair(*reading.diagonals)} {notation.unit}"
-    return above(
-        paragraph(f"{notation.pair(reading.width, reading.height)} {notation.unit}", BODY, width),
-        paragraph(notation.second_pair(reading.width, reading.height), SECOND, width),
-        paragraph(diagonals, SMALL, width),
-        paragraph(when, SMALL, width),
-    )
-
-
-def _agreed(measured: MeasuredArt, notation: Notation, width: float) -> Drawing:
-    agreed = measured.agreed
-    words = "diagonals not taken"
-    if agreed.square_checked:
-        words = "square by its diagonals"
-    if not agreed.is_square:
-        words = f"out of square by {notation.said(agreed.skew)}: openings are made safe"
-    return above(
-        paragraph(f"{notation.pair(agreed.width, agreed.height)} {notation.unit}", FIGURE, width),
-        paragraph(notation.second_pair(agreed.width, agreed.height), SECOND, width),
-        paragraph(words, SMALL, width),
-    )
-
-
-def facts_block(contents: TicketContents, width: float) -> Drawing:
-    """Return the sizes of the whole, one below the other."""
-    blocks = [
-        above(
-            paragraph(label, LABEL, width),
-            paragraph(figures, FIGURE, width),
-            paragraph(second, SECOND, width),
-        )
-        for label, figures, second in _facts(contents)
-    ]
-    return above(*blocks, gap=2.2)
-
-
-def _facts(contents: TicketContents) -> Iterator[tuple[str, str, str]]:
-    cuttable, notation = contents.cuttable, contents.notation
-
-    def pair(label: str, size: tuple[Length, Length]) -> tuple[str, str, str]:
-        return label, notation.pair(*size), notation.second_pair(*size)
-
-    def single(label: str, length: Length) -> tuple[str, str, str]:
-        return label, notation.figures(length), notation.second(length)
-
-    sizes, depth = cuttable.sizes, cuttable.depth
-    if sizes.frame:
-        rails = {rail.side: rail.long_point.value for rail in sizes.frame.rails}
-        yield pair("frame, outside", (rails["top"], rails["right"]))
-        yield pair("rabbet size", sizes.frame.rabbet.lengths)
-        yield pair("sight size", sizes.frame.sight.lengths)
-    if sizes.outer.lengths != sizes.contents.lengths:
-        yield pair("outside of what lies in the rabbet", sizes.outer.lengths)
-    design = cuttable.design
-    boards = design.layers or design.glazing or design.mount or design.backing
-    yield pair("mats, glazing and backing" if boards else "art", sizes.contents.lengths)
-    if sizes.frame:
-        yield single("moulding, long points together", sizes.frame.moulding_length.value)
-    yield single("stack, front to back", depth.stack.value)
-    if depth.rabbet_depth is not None:
-        yield single("rabbet depth", depth.rabbet_depth)
-    if contents.weight is not None:
-        weight = contents.weight
-        spread = f"{weight.low_kg:.1f} to {weight.high_kg:.1f} kg, an estimate"
-        yield "weight", f"about {weight.likely_kg:.1f} kg", spread
 
 
 def cut_blocks(cuts: tuple[Cut, ...], notation: Notation, width: float) -> list[Drawing]:
@@ -241,49 +138,6 @@ def _sum(line: SumLine, width: float) -> Drawing:
     style = Style(SMALL.points, "bold")
     indent = max(5.0, style.width(numbers) + 1.6)
     return beside(paragraph(numbers, style, indent), paragraph(line.words, SMALL, width - indent))
-
-
-def stick_blocks(contents: TicketContents, width: float) -> list[Drawing]:
-    """Return each stick as a bar with its rails, in the order in which they are cut."""
-    plan = contents.sticks
-    if plan is None:
-        return []
-    longest = max(stick.stick for stick in plan.sticks).as_float_mm()
-    return [
-        _stick(number, stick, contents.notation, width, longest)
-        for number, stick in enumerate(plan.sticks, start=1)
-    ]
-
-
-def _stick(
-    number: int, stick: CutStick, notation: Notation, width: float, longest_mm: float
-) -> Drawing:
-    height, scale = 6.0, width / longest_mm
-    shapes: list[Drawing] = []
-    x = 0.0
-    for piece in stick.pieces:
-        span = piece.length.as_float_mm() * scale
-        bar = Drawing(span, height, (rectangle(x, 0.0, span, height, pen=Pen(0.2), fill=0.93),))
-        words = f"{piece.name.removesuffix(' rail')} {notation.figures(piece.length)}"
-        style = WORD if WORD.width(words) < span - 1.0 else WORD.scaled(0.8)
-        text = Style(style.points).text(words, x + span / 2, height / 2 + 0.9, "middle")
-        shapes += [bar, Drawing(span, height, (text,) if style.width(words) < span else ())]
-        x += span + (0.6 if span else 0.0)
-    rest = stick.stick.as_float_mm() * scale
-    if rest > x:
-        shapes.append(
-            Drawing(
-                rest, height, (rectangle(x, 0.0, rest - x, height, pen=Pen(0.15, 0.5, (0.8, 0.6))),)
-            )
-        )
-    pieces = ", ".join(f"{p.name} {notation.figures(p.length)}" for p in stick.pieces)
-    words = (
-        f"Stick {number} of {notation.said(stick.stick)}: {pieces}; "
-        f"left over {notation.said(stick.left_over)}."
-    )
-    return above(
-        joined(width, height, shapes), space(1.0), paragraph(words, SMALL, width), space(1.6)
-    )
 
 
 def step_blocks(steps: tuple[Step, ...], width: float) -> list[Drawing]:

@@ -190,3 +190,31 @@ def test_an_unknown_unit_is_refused_before_anything_is_read(
     command: Command, job_file: Path, tmp_path: Path
 ) -> None:
     assert command("papers", job_file, "--out", tmp_path, "--units", "ft").code == 2
+
+
+def test_jobs_are_planned_together_out_of_their_stock(
+    command: Command, job_file: Path, rack: Path, tmp_path: Path, picture: Path
+) -> None:
+    packed = job_of(picture)
+    other = tmp_path / "other.framejob"
+    write_job_file(other, replace(packed, job=replace(packed.job, number="2026-0148")))
+    out = tmp_path / "papers"
+    ended = command(
+        "papers", job_file, "--with", other, "--out", out, "--catalog", rack, "--only", "ticket"
+    )
+    assert ended.code == 0
+    assert ended.out.splitlines()[-1] == str(out / "cutting.pdf")
+    words = words_of((out / "cutting.pdf").read_bytes())
+    assert "2026-0147" in words
+    assert "2026-0148" in words
+
+
+def test_a_job_that_is_not_measured_cannot_be_planned_with_another(
+    command: Command, job_file: Path, rack: Path, tmp_path: Path, picture: Path
+) -> None:
+    once, out = unmeasured(tmp_path, picture), tmp_path / "papers"
+    ended = command(
+        "papers", job_file, "--with", once, "--out", out, "--catalog", rack, "--only", "ticket"
+    )
+    assert ended.code == 2
+    assert "where 2 are needed" in ended.err

@@ -2,8 +2,6 @@
 
 from dataclasses import replace
 
-import pytest
-
 from framing_palette.design import (
     Art,
     Design,
@@ -12,7 +10,6 @@ from framing_palette.design import (
     plan_day,
     sizes_of,
 )
-from framing_palette.errors import CuttingError
 from tests.design.shop import DEEP, FILLET, MAT, Sides, double_mat, mm
 
 
@@ -72,8 +69,17 @@ def test_parts_without_a_code_share_only_with_their_own_job():
 
 
 def test_a_piece_too_large_for_its_stock_is_named_with_its_job():
-    with pytest.raises(CuttingError, match="job 9, layer 2 needs"):
-        plan_day([("job 9", small_job(900, 950))])
+    day = plan_day([("job 8", small_job(300, 400)), ("job 9", small_job(900, 950))])
+    assert any(sentence.startswith("job 9, layer 2 needs") for sentence in day.unplanned)
+    lying = {one.blank.name for _, plan in day.sheets for s in plan.sheets for one in s.placed}
+    assert "job 8, layer 2" in lying
+    assert "job 9, layer 2" not in lying
+
+
+def test_a_day_whose_every_board_is_too_large_has_no_sheet_of_it():
+    day = plan_day([("job 9", small_job(900, 950))])
+    lying = {one.blank.name for _, plan in day.sheets for s in plan.sheets for one in s.placed}
+    assert "job 9, layer 2" not in lying
 
 
 def test_a_plan_of_one_job_is_the_plan_of_its_pieces():

@@ -72,3 +72,13 @@ def test_without_a_weight_nothing_is_said_about_hanging():
     cuts = cut_list(contents.cuttable, contents.samples)
     steps = assembly(contents.cuttable, cuts, contents.notation, None)
     assert not any("hangers" in step.words for step in steps)
+
+
+def test_the_pull_of_a_wire_is_told_by_its_angle():
+    """Statics: T = W g / (2 sin a); at 30 degrees each half pulls with the whole weight."""
+    contents = ticket_of(plain())
+    weight_n = contents.weight.high_kg * 9.80665
+    words = words_of_steps(plain())
+    assert f"{weight_n:.0f} N at 30 degrees" in words
+    assert f"{weight_n / (2 * 0.8660254):.0f} N at 60 degrees" in words
+    assert f"{weight_n / (2 * 0.2588190):.0f} N at 15 degrees" in words

@@ -20,6 +20,9 @@ is written and the ticket refused.
 With --drawings the ticket's drawings are written beside it at true size, as SVG and as DXF for
 computer-driven cutters: the face, the section, and one sheet for each mat.
 
+With --with JOB, once or several times, the rails, strips and mats of all these jobs are planned
+together out of their sticks and sheets, as cutting.pdf.
+
 example: framing-palette papers lamp.framejob --out papers --page Letter --units in,mm"""
 
 MOST_DAYS = 3650
@@ -45,6 +48,15 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     )
     parser.add_argument(
         "--drawings", action="store_true", help="write the drawings as SVG and DXF, too"
+    )
+    parser.add_argument(
+        "--with",
+        dest="along",
+        action="append",
+        type=Path,
+        default=[],
+        metavar="JOB",
+        help="another job to be cut together with it: writes cutting.pdf, too (may be repeated)",
     )
     parser.add_argument(
         "--price-book", type=Path, metavar="FILE", help="show prices by this price book (TOML)"
@@ -80,7 +92,11 @@ def run(arguments: argparse.Namespace) -> None:
         before that stays.
     """
     from framing_palette.jobs import read_job_file, shipped_folder
-    from framing_palette.jobs.handing_over_files import write_proposal, write_ticket
+    from framing_palette.jobs.handing_over_files import (
+        write_cutting_plan,
+        write_proposal,
+        write_ticket,
+    )
 
     wishes = _wishes(arguments)
     catalogue = read_catalogue(arguments.catalog or shipped_folder("catalog"), measure=False)
@@ -98,10 +114,20 @@ def run(arguments: argparse.Namespace) -> None:
             ticket = write_ticket(
                 packed, catalogue, arguments.out, wishes, with_drawings=arguments.drawings
             )
-    _print(arguments, proposal, ticket)
+    cutting: Path | None = None
+    if arguments.along:
+        with progress("Planning the cuts"):
+            others = [read_job_file(path, catalogue) for path in arguments.along]
+            cutting = write_cutting_plan([packed, *others], catalogue, arguments.out, wishes)
+    _print(arguments, proposal, ticket, cutting)
 
 
-def _print(arguments: argparse.Namespace, proposal: Path | None, ticket: tuple[Path, ...]) -> None:
+def _print(
+    arguments: argparse.Namespace,
+    proposal: Path | None,
+    ticket: tuple[Path, ...],
+    cutting: Path | None,
+) -> None:
     if arguments.json:
         print_json(
             {
@@ -110,10 +136,11 @@ def _print(arguments: argparse.Namespace, proposal: Path | None, ticket: tuple[P
                 "proposal": None if proposal is None else str(proposal),
                 "ticket": str(ticket[0]) if ticket else None,
                 "drawings": [str(path) for path in ticket[1:]],
+                **({"cutting": str(cutting)} if cutting else {}),
             }
         )
         return
-    for path in (*([proposal] if proposal else []), *ticket):
+    for path in (*([proposal] if proposal else []), *ticket, *([cutting] if cutting else [])):
         print(path)
 
 
