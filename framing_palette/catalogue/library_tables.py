@@ -29,10 +29,15 @@ from sqlalchemy.engine import make_url
 from sqlalchemy.exc import ArgumentError, NoSuchModuleError
 from sqlalchemy.pool import NullPool
 
+from framing_palette.catalogue.library_schema import (
+    SCHEMA_FORM,
+    found_form,
+    is_present,
+    take_steps,
+)
 from framing_palette.catalogue.merging import digest_of
 from framing_palette.errors import LibraryError
 
-SCHEMA_VERSION = 1
 BUSY_SECONDS = 15
 
 _metadata = MetaData()
@@ -106,17 +111,26 @@ def _set_up_sqlite(connection: Any, _record: object) -> None:
     cursor.close()
 
 
-def prepare(connection: Connection) -> int:
-    """Make the tables where they are missing and return the version of those that are there."""
-    _metadata.create_all(connection)
-    found = _fact(connection, "version")
-    if found is None:
-        facts = {"version": str(SCHEMA_VERSION), "revision": "0", "identity": uuid.uuid4().hex}
-        connection.execute(
-            insert(_facts), [{"name": name, "value": value} for name, value in facts.items()]
-        )
-        return SCHEMA_VERSION
-    return int(found)
+def prepare(connection: Connection) -> str:
+    """Bring the tables to the present form and return the form that they have then.
+
+    Tables of a newer program stay as they are.
+    """
+    if is_present(connection):
+        return SCHEMA_FORM
+    take_steps(connection)
+    form = found_form(connection)
+    if form == SCHEMA_FORM:
+        facts = {"version": SCHEMA_FORM, "revision": "0", "identity": uuid.uuid4().hex}
+        missing = {name: value for name, value in facts.items() if _fact(connection, name) is None}
+        if missing:
+            connection.execute(
+                insert(_facts), [{"name": name, "value": value} for name, value in missing.items()]
+            )
+        # An older program looks here to see that the form is too new for it.
+        stated = update(_facts).where(_facts.c.name == "version").values(value=SCHEMA_FORM)
+        connection.execute(stated)
+    return form
 
 
 def revision(connection: Connection) -> int:
@@ -231,6 +245,15 @@ def latest_import(connection: Connection) -> int | None:
     """Return the number of the latest import that stands."""
     statement = select(func.max(_imports.c.number)).where(_imports.c.undone.is_(False))
     return connection.execute(statement).scalar()
+
+
+def touched_codes(connection: Connection, number: int) -> Sequence[str]:
+    """Return the codes that an import or a later one that stands has touched."""
+    standing = select(_imports.c.number).where(
+        _imports.c.number >= number, _imports.c.undone.is_(False)
+    )
+    statement = select(_changes.c.code).where(_changes.c.import_number.in_(standing)).distinct()
+    return connection.execute(statement.order_by(_changes.c.code)).scalars().all()
 
 
 def undo(connection: Connection, number: int) -> None:

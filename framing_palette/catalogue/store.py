@@ -1,6 +1,6 @@
 """The shop's library: every sample with the shop's own edits, in SQLite or PostgreSQL.
 
-Imports happen whole or not at all; each can be undone while it is the latest. An edit names the
+Imports happen whole or not at all, and are undone from the latest back. An edit names the
 version it was made on, so that two counters never overwrite each other unseen.
 """
 
@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING, Any, Self
 from sqlalchemy.exc import SQLAlchemyError
 
 from framing_palette.catalogue import library_tables as tables
+from framing_palette.catalogue.library_schema import SCHEMA_FORM
 from framing_palette.catalogue.merging import (
     Change,
     ImportPlan,
@@ -179,6 +180,36 @@ class Library:
             tables.undo(connection, number)
             tables.raise_revision(connection)
 
+    def undo_back_to(self, number: int) -> tuple[Sample, ...]:
+        """Undo an import and every later one, latest first, whole or not at all.
+
+        Returns
+        -------
+        The samples that they had brought or changed, as their makers say, for whoever wants them
+        back.
+
+        Raises
+        ------
+        ImportPlanError
+            When the import is unknown or undone already.
+        """
+        with self._writing() as connection:
+            standing = [
+                row.number for row in connection.execute(tables.select_imports()) if not row.undone
+            ]
+            if number not in standing:
+                raise ImportPlanError(
+                    f"Import {number} does not stand", todo="look at the imports again"
+                )
+            touched = tables.touched_codes(connection, number)
+            entries = [
+                connection.execute(tables.select_entry(code)).one_or_none() for code in touched
+            ]
+            for one in standing[: standing.index(number) + 1]:
+                tables.undo(connection, one)
+            tables.raise_revision(connection)
+        return tuple(_entry(entry).imported for entry in entries if entry is not None)
+
     def imports(self) -> tuple[ImportNote, ...]:
         """Return the history of imports, latest first."""
         with self._reading() as connection:
@@ -256,12 +287,12 @@ class Library:
 
     def _prepare(self) -> None:
         with self._engine.begin() as connection:
-            version = tables.prepare(connection)
-        if version > tables.SCHEMA_VERSION:
+            form = tables.prepare(connection)
+        if form != SCHEMA_FORM:
             self.close()
             raise LibraryError(
                 self._shown,
-                problem=f"was made by a newer program (form {version})",
+                problem=f"was made by a newer program (form {form})",
                 todo="update the program at this counter",
             )
 

@@ -1,6 +1,5 @@
 """The shop's library, in SQLite and in PostgreSQL alike."""
 
-import sqlite3
 from collections.abc import Iterator
 from dataclasses import replace
 from decimal import Decimal
@@ -12,6 +11,7 @@ from hypothesis import given, settings
 
 from framing_palette.catalogue import Kind, PriceBasis, Sample, SampleColour
 from framing_palette.catalogue.library_files import library_catalogue
+from framing_palette.catalogue.library_schema import FORM_TABLE
 from framing_palette.catalogue.library_tables import _metadata
 from framing_palette.catalogue.merging import Change
 from framing_palette.catalogue.shop_edits import Marks, ShopEdits
@@ -44,6 +44,8 @@ def address(request: pytest.FixtureRequest, tmp_path: Path) -> Iterator[str]:
     yield found
     with Library(found) as library:
         _metadata.drop_all(library._engine)
+        with library._engine.begin() as connection:
+            connection.exec_driver_sql(f"DROP TABLE {FORM_TABLE}")
 
 
 @pytest.fixture
@@ -157,6 +159,28 @@ def test_only_the_latest_import_can_be_undone_and_only_once(library: Library) ->
     assert there(library) == []
     with pytest.raises(ImportPlanError, match="there is nothing to undo"):
         library.undo_import(first)
+
+
+def test_imports_are_undone_back_to_any_that_stands_and_what_they_brought_is_handed_over(
+    library: Library,
+) -> None:
+    first = bring(library, FIRST)
+    library.edit("A", revision=1, edits=ShopEdits(note="mine"))
+    second = bring(library, [sample("A", "11"), sample("D")])
+    plan = library.preview_import([sample("A", "12"), sample("E")], "z")
+    third = library.apply_import(plan, discontinue_missing=True)
+    handed = library.undo_back_to(second)
+    assert there(library) == FIRST
+    assert library.entry("A").edits.note == "mine"
+    assert not library.entry("B").marks.discontinued
+    assert [one.code for one in handed] == ["A", "B", "C", "D", "E"]
+    assert handed[0].price == Decimal(12)
+    assert [note.is_undone for note in library.imports()] == [True, True, False]
+    for number in (second, third, 99):
+        with pytest.raises(ImportPlanError, match="does not stand"):
+            library.undo_back_to(number)
+    library.undo_back_to(first)
+    assert there(library) == []
 
 
 def test_a_plan_made_before_another_import_is_refused_whole(library: Library) -> None:
@@ -311,14 +335,3 @@ def test_an_address_that_cannot_be_opened_is_one_sentence_without_its_password(
     (tmp_path / "letter.sqlite").write_text("this is no database, " * 50)
     with pytest.raises(LibraryError, match="cannot be used"):
         Library(tmp_path / "letter.sqlite")
-
-
-def test_a_library_of_a_newer_program_is_refused(tmp_path: Path) -> None:
-    path = tmp_path / "shop.sqlite"
-    Library(path).close()
-    connection = sqlite3.connect(path)
-    connection.execute("UPDATE library_facts SET value = '99' WHERE name = 'version'")
-    connection.commit()
-    connection.close()
-    with pytest.raises(LibraryError, match="made by a newer program"):
-        Library(path)
