@@ -10,7 +10,8 @@ import pytest
 from framing_palette.catalogue import Kind
 from framing_palette.colour import delta_e_2000
 from framing_palette.design.found_designs import search_report
-from framing_palette.design.search import TWIN_DELTA_E, search_designs
+from framing_palette.design.search import search_designs
+from framing_palette.design.search_problem import TWIN_DELTA_E
 from framing_palette.errors import FieldError, UnknownSampleError
 from framing_palette.ranking import HOUSE_RULE, ranking
 from framing_palette.ranking.neighbours import neighbour_merit
@@ -33,7 +34,7 @@ def _rack(count=9, seed=0, kinds=KINDS, **facts):
 
 def _merit(layers, kinds):
     """The merit of a stack, added up again from the public parts."""
-    from framing_palette.design.search import (
+    from framing_palette.design.search_places import (
         BROAD_FIELD,
         FIELD_CHROMA,
         FIELD_STRENGTH,
@@ -176,6 +177,61 @@ def test_no_design_is_deeper_than_its_rabbet():
     for design in found.designs:
         stack = sum(layer.thickness.as_float_mm() for layer in design.layers[:-1])
         assert stack + 8 + 3.175 <= design.layers[-1].rabbet_depth.as_float_mm() + 1e-9
+
+
+@pytest.mark.parametrize("seed", range(2))
+def test_within_price_and_depth_the_best_design_is_that_of_brute_force(seed):
+    rng = np.random.default_rng(seed)
+    rack = [
+        sample(
+            s.code,
+            s.mean_lab,
+            kind=s.kind,
+            price=Decimal(int(rng.integers(5, 60))),
+            thickness=Length.mm_of(int(rng.integers(1, 9))),
+            rabbet_depth=Length.mm_of(int(rng.integers(12, 24)))
+            if s.kind is Kind.MOULDING
+            else None,
+        )
+        for s in _rack(count=6, seed=seed)
+    ]
+    found = search_designs(SEA_FINDINGS, rack, KINDS, top=1, price_limit=Decimal(70))
+    usable = [
+        [x.sample for x in ranking(SEA_FINDINGS, rack, kinds=(kind,)) if x.verdict != "clash"]
+        for kind in KINDS
+    ]
+
+    def is_possible(layers):
+        stack = sum(layer.thickness.as_float_mm() for layer in layers[:-1])
+        room = layers[-1].rabbet_depth.as_float_mm() - 8 - 3.175
+        return stack <= room and sum(layer.price for layer in layers) <= 70
+
+    every = list(product(*usable))
+    possible = [layers for layers in every if is_possible(layers)]
+    assert 0 < len(possible) < len(every)
+    best = max(possible, key=lambda layers: _merit(layers, KINDS))
+    assert found.designs[0].layers == best
+
+
+def test_a_kept_sample_is_used_although_it_is_out_of_stock_and_clashes():
+    loud = sample("loud", lch(55, 90, 130), kind=Kind.MAT, in_stock=False)
+    found = search_designs(SEA_FINDINGS, [*_rack(), loud], KINDS, keep=("loud",))
+    assert found.designs
+    assert {design.layers[0].code for design in found.designs} == {"loud"}
+
+
+@pytest.mark.parametrize(("rabbet_mm", "is_used"), [(None, False), (2, True)])
+def test_a_fillet_too_narrow_to_be_held_is_not_used(rabbet_mm, is_used):
+    narrow = sample(
+        "narrow",
+        SEA[1][0],
+        kind=Kind.WOOD_FILLET,
+        face=Length.mm_of(5),
+        rabbet_width=None if rabbet_mm is None else Length.mm_of(rabbet_mm),
+    )
+    wide = sample("wide", lch(60, 20, 100), kind=Kind.WOOD_FILLET, face=Length.mm_of(14))
+    found = search_designs(SEA_FINDINGS, [narrow, wide], (Kind.WOOD_FILLET,), top=2)
+    assert (("narrow",) in [tuple(x.code for x in one.layers) for one in found.designs]) == is_used
 
 
 def test_samples_out_of_stock_are_not_used():
