@@ -96,7 +96,7 @@ def _sticks(plan: CuttingPlan, width: float) -> tuple[Group, ...]:
         _group(
             f"STICKS OF {sticks.name}",
             width,
-            stick_bars(found.sticks, plan.notation, width),
+            stick_bars(found, plan.notation, width),
             aside=f"each cut takes {plan.notation.said(found.kerf_along)} along the stick",
         )
         for sticks, found in plan.day.sticks

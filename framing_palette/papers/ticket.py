@@ -165,7 +165,7 @@ def _sticks(contents: TicketContents, width: float) -> Group:
         return Group(())
     kerf = contents.notation.said(contents.sticks.kerf_along)
     aside = f"each cut takes {kerf} along the stick"
-    bars = stick_bars(contents.sticks.sticks, contents.notation, width)
+    bars = stick_bars(contents.sticks, contents.notation, width)
     return _group("RAILS OUT OF STICKS", width, bars, aside=aside)
 
 
