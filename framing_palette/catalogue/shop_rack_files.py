@@ -13,7 +13,7 @@ from framing_palette.catalogue.incoming_files import HowToRead, Incoming, read_i
 from framing_palette.catalogue.merging import ImportPlan, imported_text, merged_sample
 from framing_palette.catalogue.samples import Catalogue, Sample
 from framing_palette.catalogue.shop_edits import Said
-from framing_palette.catalogue.store import Library
+from framing_palette.catalogue.store import ImportNote, Library
 from framing_palette.errors import LibraryError, SampleChangedError
 
 _FOLDER = "folder "
@@ -33,12 +33,16 @@ class ShopRack:
         Samples that are not to be shown, in their order.
     liked
         Codes of the favourites.
+    imports
+        What the shop has brought in and not taken out again, latest first; the folder itself is
+        not among it.
     """
 
     catalogue: Catalogue
     said: Mapping[str, Said] = field(default_factory=dict)
     hidden: tuple[Sample, ...] = ()
     liked: frozenset[str] = frozenset()
+    imports: tuple[ImportNote, ...] = ()
 
     def of(self, code: str) -> Said:
         """Return what the shop says of a sample; nothing by default."""
@@ -177,6 +181,39 @@ def take_out(place: Path, catalogue: Catalogue, number: int) -> ShopRack:
         return _rack_of(library, catalogue)
 
 
+def take_back(
+    place: Path, catalogue: Catalogue, number: int
+) -> tuple[tuple[Sample, ...], ShopRack]:
+    """Undo an import and every later one; return what they had brought, and the rack then.
+
+    Raises
+    ------
+    ImportPlanError
+        When the import does not stand.
+    LibraryError
+        When the library cannot be written; nothing is changed then.
+    """
+    with Library(place) as library:
+        brought = library.undo_back_to(number)
+        _take_folder(library, catalogue)
+        return brought, _rack_of(library, catalogue)
+
+
+def bring_back(
+    place: Path, catalogue: Catalogue, samples: Sequence[Sample], source: str
+) -> tuple[int, ShopRack]:
+    """Bring samples in just as they are, after `take_back`; return the import's number.
+
+    Raises
+    ------
+    LibraryError
+        When the library cannot be written; nothing is changed then.
+    """
+    with Library(place) as library:
+        number = library.apply_import(library.preview_import(samples, source))
+        return number, _rack_of(library, catalogue)
+
+
 def _library(place: Path) -> Library:
     try:
         place.parent.mkdir(parents=True, exist_ok=True)
@@ -207,4 +244,10 @@ def _rack_of(library: Library, catalogue: Catalogue) -> ShopRack:
             said[sample.code] = one
         (hidden if entry.marks.hidden else shown).append(sample)
     liked = frozenset(code for code, one in said.items() if one.marks.favourite)
-    return ShopRack(replace(catalogue, samples=tuple(shown)), said, tuple(hidden), liked)
+    imports = tuple(
+        note
+        for note in library.imports()
+        if not note.is_undone and not note.source.startswith(_FOLDER)
+    )
+    rack = replace(catalogue, samples=tuple(shown))
+    return ShopRack(rack, said, tuple(hidden), liked, imports)

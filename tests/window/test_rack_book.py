@@ -501,3 +501,34 @@ def test_a_folder_that_was_stopped_goes_on_where_it_was(
     rest(at_rack, qtbot)
     assert page.said.text() == "40 measured, 0 could not be."
     assert len(kept.read_text().splitlines()) == 40
+
+
+def test_an_import_of_another_day_is_taken_out_with_those_after_it_and_brought_back(
+    rack: RackDoor, at_rack: Shell, qtbot: QtBot, tmp_path: Path
+) -> None:
+    before, bring = at_rack.session.catalogue, rack.shelf.bring
+    for name, rows in (
+        ("one", "fern,Fern,45,-20,20\n"),
+        ("two", "fern,Fern,50,-9,9\nsand,,80,2,9\n"),
+    ):
+        table = tmp_path / f"{name}.csv"
+        table.write_text(f"code,name,l,a,b\n{rows}", encoding="utf-8")
+        bring.look_at(table)
+        rest(at_rack, qtbot)
+        bring.take.click()
+        rest(at_rack, qtbot)
+    at_rack.session.undo_stack.clear()  # as on another day
+    both = at_rack.session.catalogue
+    assert both["fern"].colours[0].lab == (50, -9, 9)
+    older = min(bring.history.buttons)
+    button = bring.history.buttons[older]
+    assert button.accessibleName() == "Take out one.csv and the 1 brought in after it"
+    qtbot.mouseClick(button, Qt.MouseButton.LeftButton)
+    rest(at_rack, qtbot)
+    assert at_rack.session.catalogue == before
+    assert bring.history.buttons == {}
+    undo(at_rack, qtbot)
+    assert at_rack.session.catalogue == both
+    at_rack.session.undo_stack.redo()
+    rest(at_rack, qtbot)
+    assert at_rack.session.catalogue == before

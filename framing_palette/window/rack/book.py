@@ -27,6 +27,7 @@ if TYPE_CHECKING:
     from framing_palette.catalogue.incoming_files import HowToRead
     from framing_palette.catalogue.merging import ImportPlan
     from framing_palette.catalogue.shop_rack_files import FilePreview, ShopRack
+    from framing_palette.catalogue.store import ImportNote
 
 BOOK, LOOKING = "rack book", "rack looking"
 
@@ -152,6 +153,34 @@ class RackBook(QObject):
             from framing_palette.catalogue.shop_rack_files import take_out
 
             return take_out(place, base, numbers.pop())
+
+        self._push(
+            words,
+            lambda change: self._queue_up(_Due(forth, base, change)),
+            lambda change: self._queue_up(_Due(back, base, change)),
+        )
+
+    def imports(self) -> "tuple[ImportNote, ...]":
+        """Return what was brought in and not taken out again, latest first."""
+        return self.rack.imports if self.rack is not None else ()
+
+    def take_back(self, words: str, number: int, source: str) -> None:
+        """Take an import and every later one out again, undoably."""
+        place, base = self.place, self._base
+        numbers, brought = [number], list[Sample]()
+
+        def forth() -> "ShopRack":
+            from framing_palette.catalogue.shop_rack_files import take_back
+
+            brought[:], rack = take_back(place, base, numbers.pop())
+            return rack
+
+        def back() -> "ShopRack":
+            from framing_palette.catalogue.shop_rack_files import bring_back
+
+            again, rack = bring_back(place, base, brought, source)
+            numbers.append(again)
+            return rack
 
         self._push(
             words,

@@ -13,6 +13,7 @@ from framing_palette.window.controls import push_button, words
 from framing_palette.window.forms import Choice, scrolled
 from framing_palette.window.rack.book import RackBook
 from framing_palette.window.rack.file_drops import FileDrops
+from framing_palette.window.rack.import_history import ImportHistory
 from framing_palette.window.tokens import GAP, MARGIN, SECTION, WIDE_MARGIN
 
 if TYPE_CHECKING:
@@ -59,6 +60,7 @@ class ImportSheet(FileDrops):
         self.light = LightStatement()
         self.take = push_button(self.tr("Bring in"), rank="first")
         self.leave = push_button(self.tr("Let it be"))
+        self.history = ImportHistory(book)
         self._lay_out()
         self.kinds.picked.connect(lambda kind: self._read_anew(kind=Kind(str(kind))))
         self.light.stated.connect(lambda stated: self._read_anew(stated=stated))
@@ -161,6 +163,7 @@ class ImportSheet(FileDrops):
         row.addStretch(1)
         column.addLayout(row)
         column.addWidget(self.lines)
+        column.addWidget(self.history)
         column.addStretch(1)
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
