@@ -18,7 +18,7 @@ from framing_palette.preview.sections import lamp_above, toward_lamp
 
 _ACROSS, _ALONG = 40, 40  # places at which it is worked out; the shade is soft, so few will do
 _FAR = 6.0  # times the rise: there a rail hides less than a hundredth of the sky
-_LEAST_PX = 3.0  # a lower rise throws no shade that could be seen
+_LEAST_PX = 4.0  # a lower rise throws no shade that could be seen
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -54,13 +54,11 @@ class Corner:
         """
         import cv2
 
-        lamp = lamp_above(self.horizon, np.asarray(toward_lamp(end, light)), light)
-        room = (1.0 + np.cos(self.horizon)) / 2.0
-        both = np.stack([lamp, room], axis=-1).astype(np.float32)
         way = np.maximum(across_mm[:, None] - from_corner_mm[None, :], 0.0)
         column = np.sqrt(way / self.reach_mm).astype(np.float32) * np.float32(_ALONG - 1)
         row = (across_mm - self.start_mm) / self.face_mm * (_ACROSS - 1)
         rows = np.repeat(row.astype(np.float32)[:, None], column.shape[1], axis=1)
+        both = _left(self, end, light)
         left = cv2.remap(both, column, rows, cv2.INTER_LINEAR, borderMode=cv2.BORDER_REPLICATE)
         return np.asarray(left, np.float32)
 
@@ -71,6 +69,13 @@ def corner_of(layer: LayerPlan, px_per_mm: float) -> Corner | None:
     if corner is None or corner.reach_mm / _FAR * px_per_mm < _LEAST_PX:
         return None
     return corner
+
+
+@lru_cache(maxsize=64)
+def _left(corner: Corner, end: Side, light: Light) -> Float32Array:
+    lamp = lamp_above(corner.horizon, np.asarray(toward_lamp(end, light)), light)
+    room = (1.0 + np.cos(corner.horizon)) / 2.0
+    return np.stack([lamp, room], axis=-1).astype(np.float32)
 
 
 @lru_cache(maxsize=64)

@@ -1,6 +1,7 @@
 """Patches: pieces of a tile that can be taken from anywhere, compared and blended."""
 
 from dataclasses import dataclass
+from functools import lru_cache
 
 import numpy as np
 from numpy.lib.stride_tricks import sliding_window_view
@@ -96,25 +97,27 @@ class Patches:
 
     def first(self, rng: np.random.Generator) -> Place:
         """Return a random place to begin with."""
-        rows, columns = self._tries(rng)
-        return int(rows[0]), int(columns[0])
+        rows, columns = self.tries(rng, 1)
+        return int(rows[0, 0]), int(columns[0, 0])
 
     def best_after(
-        self, rng: np.random.Generator, laid: list[Place], before: Float32Array
+        self, tries: tuple[Places, Places], laid: list[Place], before: Float32Array
     ) -> tuple[Place, float]:
-        """Return the random place that agrees best with what it overlaps, and how far it is off.
+        """Return the place that agrees best with what it overlaps, and how far it is off.
 
         A place that would just go on where the last patch ended is passed over, and so is one
         that was taken a moment ago: the eye finds the same mark twice in a row at once.
 
         Parameters
         ----------
+        tries
+            Rows and columns of places to choose from.
         laid
             The places taken so far, at least one.
         before
             Grey of the overlap, shape (grey_rows, overlap).
         """
-        rows, columns = self._tries(rng)
+        rows, columns = tries
         shunned = np.array([*laid[-self.memory :], laid[-1]])
         shunned[-1, 1] += self.width - self.overlap
         across = np.abs(_round_trip(columns - shunned[:, 1:], self.tile_columns))
@@ -124,11 +127,12 @@ class Patches:
         best = int(np.argmin(np.where(np.any(near, axis=0), np.inf, errors)))
         return (int(rows[best]), int(columns[best])), float(errors[best])
 
-    def _tries(self, rng: np.random.Generator) -> tuple[Places, Places]:
-        columns = rng.integers(self.starts, size=TRIES)
+    def tries(self, rng: np.random.Generator, count: int) -> tuple[Places, Places]:
+        """Return rows and columns of random places for so many choices, a line for each."""
+        columns = rng.integers(self.starts, size=(count, TRIES))
         if self.row_starts == 1:
             return 0 * columns, columns
-        rows = rng.integers(max(1, self.row_starts // self.step), size=TRIES)
+        rows = rng.integers(max(1, self.row_starts // self.step), size=columns.shape)
         return rows * self.step, columns
 
     def cut(self, at: Place) -> Float32Array:
@@ -179,26 +183,25 @@ def blended(
     With part p of the new pattern the blend is mean + (p (new - mean) + (1 - p) (old - mean)) / k,
     k being what the contrast of the sum would shrink to.
     """
-    count = old.shape[axis]
-    ramp = (np.arange(count) + 0.5) / count
-    part = ramp * ramp * (3 - 2 * ramp)
-    kept = np.sqrt(part**2 + (1 - part) ** 2 + 2 * likeness * part * (1 - part))
-    of_new, of_old = (
-        _along(weight.astype(np.float32), old, axis) for weight in (part / kept, (1 - part) / kept)
-    )
+    part, squares, both = _ramp(old.shape[axis], 1 if axis == 0 or old.ndim == 2 else 3)
+    kept = np.reciprocal(np.sqrt(squares + likeness * both)).astype(np.float32, copy=False)
+    of_new, of_old = part * kept, (1.0 - part) * kept
+    if axis == 0:
+        of_new, of_old = of_new[:, None], of_old[:, None]
     middle = in_lines(np.broadcast_to(mean, (*mean.shape[:1], *old.shape[1:])))
-    blend = in_lines(new) * of_new
+    blend: Float32Array = in_lines(new) * of_new
     blend += in_lines(old) * of_old
     blend += middle * (1.0 - of_new - of_old)
     return blend.reshape(old.shape)
 
 
-def _along(weight: Float32Array, image: Float32Array, axis: int) -> Float32Array:
-    """Return one weight for each place on an axis, to go with ``in_lines``."""
-    if axis == 0:
-        return weight[:, None]
-    channels = image.shape[2] if image.ndim == 3 else 1
-    return np.repeat(weight, channels)[None]
+@lru_cache(maxsize=64)
+def _ramp(count: int, channels: int) -> tuple[Float32Array, Float32Array, Float32Array]:
+    """Return the part p of the new pattern over an overlap, p2 + (1 - p)2, and 2 p (1 - p)."""
+    ramp = np.repeat((np.arange(count, dtype=np.float32) + 0.5) / count, channels)
+    part = np.asarray(ramp * ramp * (3.0 - 2.0 * ramp), np.float32)
+    both = np.asarray(2.0 * part * (1.0 - part), np.float32)
+    return part, np.asarray(1.0 - both, np.float32), both
 
 
 def _row_means(tile: Float32Array) -> Float32Array:

@@ -108,7 +108,9 @@ def daylight(ridge: Ridges, at_mm: Float64Array, z_mm: float, side: Side, light:
     z_mm
         Height of the plane.
     """
-    horizon = horizon_rad(ridge, at_mm, np.full_like(at_mm, z_mm))
+    above = ridge.z_mm > z_mm  # what lies lower hides nothing
+    ridge = Ridges(ridge.outward_mm[above], ridge.z_mm[above])
+    horizon = horizon_rad(ridge, at_mm, np.array([z_mm]))
     lamp = lamp_above(horizon, np.asarray(toward_lamp(side, light)), light)
     return Daylight(lamp, (1.0 + np.cos(horizon)) / 2.0)
 
@@ -180,8 +182,8 @@ def horizon_rad(ridge: Ridges, at_mm: Float64Array, z_mm: Float64Array) -> Float
     if not ridge.z_mm.size:
         return np.zeros_like(at_mm)
     away = ridge.outward_mm[:, None] - at_mm[None, :]
-    rise = ridge.z_mm[:, None] - z_mm[None, :]
-    tangent = np.where(away > _TOUCHING_MM, rise / np.maximum(away, _TOUCHING_MM), 0.0)
+    away[away <= _TOUCHING_MM] = np.inf
+    tangent = (ridge.z_mm[:, None] - z_mm[None, :]) / away
     angle: Float64Array = np.arctan(np.maximum(tangent.max(axis=0), 0.0))
     return angle
 

@@ -186,10 +186,11 @@ def _quilted(patches: "Patches", columns: int, rng: np.random.Generator) -> Floa
     place, at = 0, patches.first(rng)
     laid = [at]
     out[:, :patch], kept[:, :patch] = patches.cut(at), patches.grey(at, patch)
-    while place + patch < columns:
+    further = max(0, -(-(columns - patch) // (patch - overlap)))
+    for tries in zip(*patches.tries(rng, further), strict=True):
         place += patch - overlap
         before = kept[:, place : place + overlap]
-        at, error = patches.best_after(rng, laid, before)
+        at, error = patches.best_after(tries, laid, before)
         laid.append(at)
         fresh = patches.cut(at)
         out[:, place : place + overlap] = blended(

@@ -102,9 +102,9 @@ def _laid(tile):
     rng = np.random.default_rng(3)
     patches = Patches.of(tile, height=20, wraps=True, free=True)
     laid = [patches.first(rng)]
-    for _ in range(40):
+    for tries in zip(*patches.tries(rng, 40), strict=True):
         before = patches.grey(laid[-1], patches.width)[:, -patches.overlap :]
-        laid.append(patches.best_after(rng, laid, before)[0])
+        laid.append(patches.best_after(tries, laid, before)[0])
     return laid
 
 
