@@ -380,3 +380,38 @@ def test_a_sample_is_seen_at_home_with_a_word_on_whether_its_match_holds(
     rest(at_rack, qtbot)
     assert card.looks.isHidden()
     assert card.picker.currentData() == "D50"
+
+
+def test_levels_part_the_rack_by_lightness_and_a_click_shows_one_on_the_map(
+    rack: RackDoor, at_rack: Shell, qtbot: QtBot
+) -> None:
+    rack.stage.views.chips["levels"].click()
+    levels = rack.stage.levels
+    qtbot.waitUntil(lambda: sum(one.count for one in levels.maps) == 6, timeout=10_000)
+    rest(at_rack, qtbot)
+    assert [one.count for one in levels.maps] == [2, 1, 1, 1, 1]
+    assert levels.maps[1].accessibleName() == "L* 60 to 80: 1"
+    lit = levels.maps[0].grab().toImage().convertToFormat(QImage.Format.Format_RGB32)
+    greens = [
+        lit.pixelColor(x, y)
+        for x in range(0, lit.width(), 2)
+        for y in range(26, lit.height(), 2)
+        if lit.pixelColor(x, y).green() > lit.pixelColor(x, y).red() + 60
+    ]
+    assert greens  # the acid lime is the only one so light
+    levels.maps[3].click()
+    assert rack.state.wanted.lightness == (20.0, 40.0)
+    assert rack.stage.pages.currentWidget() is rack.stage.plate
+    rack.stage.show_view("levels")
+    levels.maps[3].click()
+    assert rack.state.wanted.lightness == FULL_RANGE
+
+
+def test_levels_hold_every_sample_once_whatever_is_wanted(
+    rack: RackDoor, at_rack: Shell, qtbot: QtBot
+) -> None:
+    rack.stage.show_view("levels")
+    rack.state.want(kinds=frozenset({Kind.MAT}), lightness=(0.0, 20.0))
+    levels = rack.stage.levels
+    qtbot.waitUntil(lambda: [one.count for one in levels.maps] == [2, 0, 1, 1, 0], timeout=10_000)
+    rest(at_rack, qtbot)

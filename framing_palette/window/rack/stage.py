@@ -12,6 +12,7 @@ from framing_palette.window.flow import FlowLayout
 from framing_palette.window.forms import Choice, scrolled
 from framing_palette.window.images import image_of
 from framing_palette.window.rack.import_sheet import KIND_WORDS
+from framing_palette.window.rack.levels import LevelMaps
 from framing_palette.window.rack.lightness_bar import LightnessBar
 from framing_palette.window.rack.list_view import RackList
 from framing_palette.window.rack.map_view import RackMap
@@ -30,7 +31,7 @@ if TYPE_CHECKING:
     from framing_palette.window.rack.swatch_photo import Outline
 
 FAMILIES = (*HUE_FAMILIES_DEG, "neutral")
-MAP, LIST = "map", "list"
+MAP, LEVEL, LIST = "map", "levels", "list"
 _LOW, _NARROW = 420, 560
 
 
@@ -55,8 +56,13 @@ class RackStage(QWidget):
         self.narrow = Chip(self.tr("Narrow down"), told=self.tr("Show families and kinds"))
         self.filters, self._middle = QWidget(), QWidget()
         self._head, self._folded = QHBoxLayout(), QVBoxLayout()
-        self.views = Choice(self.tr("Show as"), ((MAP, self.tr("Map")), (LIST, self.tr("List"))))
+        self.views = Choice(
+            self.tr("Show as"),
+            ((MAP, self.tr("Map")), (LEVEL, self.tr("Levels")), (LIST, self.tr("List"))),
+        )
         self.pages = Pages()
+        self.levels = LevelMaps(state, runner)
+        self.plate = QWidget()
         self.match = MatchSheet()
         self.photo = SwatchPhoto(state.session)
         self.bar = MapBar(self.map)
@@ -72,7 +78,8 @@ class RackStage(QWidget):
     def show_view(self, view: object) -> None:
         """Show the map or the list."""
         self.views.show_value(view)
-        self.pages.setCurrentIndex(0 if view == MAP else 1)
+        shown = {MAP: self.plate, LEVEL: self.levels, LIST: self.list}
+        self.pages.setCurrentWidget(shown[str(view)])
         self.lightness.show()
 
     def show_matching(self) -> None:
@@ -115,18 +122,7 @@ class RackStage(QWidget):
         head.addWidget(self.narrow, 0, top)
         head.addStretch(1)
         head.addWidget(self.views, 0, top)
-        plate = QWidget()
-        over = QGridLayout(plate)
-        over.setContentsMargins(0, 0, 0, 0)
-        over.addWidget(self.map, 0, 0)
-        corner = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignBottom
-        over.addWidget(self.bar, 0, 0, corner)
-        self.pages.addWidget(plate)
-        self.pages.addWidget(self.list)
-        self.pages.addWidget(self.match)
-        self.pages.addWidget(self.photo)
-        self.photo.left.connect(lambda: self.show_view(MAP))
-        self.match.left.connect(lambda: self.show_view(MAP))
+        self._fill_pages()
         room = QWidget()
         self._folded.setContentsMargins(WIDE_MARGIN, 4, WIDE_MARGIN, 4)
         around = QVBoxLayout(room)
@@ -150,6 +146,21 @@ class RackStage(QWidget):
         column.addWidget(rule())
         self._foot.setContentsMargins(WIDE_MARGIN, 4, WIDE_MARGIN, 4)
         column.addWidget(self._foot)
+
+    def _fill_pages(self) -> None:
+        over = QGridLayout(self.plate)
+        over.setContentsMargins(0, 0, 0, 0)
+        over.addWidget(self.map, 0, 0)
+        corner = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignBottom
+        over.addWidget(self.bar, 0, 0, corner)
+        self.pages.addWidget(self.plate)
+        self.pages.addWidget(self.levels)
+        self.levels.picked.connect(lambda: self.show_view(MAP))
+        self.pages.addWidget(self.list)
+        self.pages.addWidget(self.match)
+        self.pages.addWidget(self.photo)
+        self.photo.left.connect(lambda: self.show_view(MAP))
+        self.match.left.connect(lambda: self.show_view(MAP))
 
     def _kind_row(self) -> FlowLayout:
         flow = FlowLayout(gap=GAP, row_gap=-8)

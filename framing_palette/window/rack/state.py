@@ -148,10 +148,15 @@ class RackState(QObject):
         self.marked_changed.emit()
 
     def _sieve(self) -> None:
+        passing = self.fitting_but_lightness()
+        if self.wanted.lightness != FULL_RANGE:
+            passing &= self.points.between(*self.wanted.lightness)
+        self.passing = passing
+
+    def fitting_but_lightness(self) -> "BoolArray":
+        """Return which samples are wanted, whatever their lightness."""
         points, wanted = self.points, self.wanted
         passing = points.of_kinds(wanted.kinds) & points.of_family(wanted.family)
-        if wanted.lightness != FULL_RANGE:
-            passing &= points.between(*wanted.lightness)
         if wanted.only_there:
             passing &= points.is_there
         if wanted.only_liked:
@@ -161,7 +166,7 @@ class RackState(QObject):
         for word in plain_words(wanted.words).split():
             has = (word in told for told in self._words)
             passing &= np.fromiter(has, dtype=np.bool_, count=len(points))
-        self.passing = passing
+        return passing
 
     def _find_near(self) -> None:
         look = self.look
