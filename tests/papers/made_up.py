@@ -141,6 +141,11 @@ def all_designs() -> dict[str, Design]:
         "rich": rich(),
         "several": several(),
         "oval": replace(base, art=Art(mm(300), mm(400), overlap=mm(3), shape=Shape.OVAL), unit="mm"),
+        "oval fillet": replace(
+            base,
+            art=Art(mm(300), mm(400), overlap=mm(3), shape=Shape.OVAL),
+            layers=(layer_of(WRAPPED, reveal=Sides.all_round(mm(6))), *base.layers),
+        ),
         "floated": replace(
             base, art=Art(mm(300), mm(400), mm(1), mm(-10)), mount=Board(mm("1.5")),
             spacer=mm(6), moulding=deep, unit="cm",

@@ -90,3 +90,17 @@ def test_an_oval_opening_is_called_oval():
 def test_a_sample_is_spoken_of_by_code_and_name():
     assert sample_words("M-ONE", SAMPLES) == "M-ONE  m one"
     assert sample_words("M-GONE", SAMPLES) == "M-GONE"
+
+
+def test_a_fillet_round_an_oval_is_cut_as_one_piece_with_its_lengths():
+    cuttable = check_cuttable(all_designs()["oval fillet"], out_of_rabbet=True)
+    cut = cut_list(cuttable, SAMPLES)[0]
+    lines = {
+        measure.name: tuple(sized.figure.value.figures("mm") for sized in measure.sizes)
+        for measure in cut.measures
+    }
+    assert cut.remark == "one bent piece round an oval"
+    assert lines["opening, oval"] == ("294", "394")
+    assert lines["one piece, outside"] == ("334", "434")
+    assert lines["along it"] == ("1086.5", "1211.5")
+    assert not any("strips" in name for name in lines)
