@@ -96,9 +96,9 @@ class TasteFit:
         if self.foretold is None or self.house_foretold is None:
             return f"{self.rests_on} of {FEWEST_CHOICES} choices made: the house rule stays in use."
         rests = f"From {_count(self.rests_on, 'choice')} on {_count(self.pictures, 'picture')}"
-        own, house = f"{self.foretold * 100:.0f} %", f"{self.house_foretold * 100:.0f} %"
+        own, house = f"{self.foretold * 100:.0f}\u00a0%", f"{self.house_foretold * 100:.0f}\u00a0%"
         if self.in_use:
-            return f"{rests}: foretells {own} of held-back ones, where the house rule does {house}."
+            return f"{rests}: foretells {own} of held-back ones, the house rule {house}."
         return (
             f"{rests}: own weights foretell {own} of held-back ones, the house rule {house}; that "
             "may be chance, so the house rule stays in use."

@@ -120,7 +120,7 @@ def _weight_words(name: str, pair: tuple[float, float], part: float) -> str:
     told = QUALITY_WORDS.get(name, name.replace("_", " "))
     speaks = "counts" if pair[0] >= 0 else "is held against a sample"
     change = "more" if part >= 1.0 else "less"
-    return f"{told[0].upper()}{told[1:]} {speaks} {abs(part - 1.0) * 100:.0f} % {change}."
+    return f"{told[0].upper()}{told[1:]} {speaks} {abs(part - 1.0) * 100:.0f}\u00a0% {change}."
 
 
 def moved_codes(shift: Shift) -> Sequence[str]:

@@ -127,7 +127,7 @@ class CompareBoard(QWidget):
         all_alike = self.panels if self.blink.isChecked() else seen
         for names in ("title", "told"):
             labels = [getattr(panel, names) for panel in all_alike]
-            height = max(label.heightForWidth(max(width, 40)) for label in labels)
+            height = max(0, *(label.heightForWidth(max(width, 40)) for label in labels))
             for label in labels:
                 label.setFixedHeight(height)
 

@@ -154,7 +154,7 @@ class QuestionBoard(QWidget):
     def _level(self) -> None:
         """Give both names the same room, so that the pictures stand level."""
         width = max(40, self.width() // 2 - 2 * MARGIN)
-        height = max(label.heightForWidth(width) for label in self.names)
+        height = max(0, *(label.heightForWidth(width) for label in self.names))
         for label in self.names:
             label.setFixedHeight(height)
         is_wide = self.width() >= _LEAST_FOR_TEXTS

@@ -98,7 +98,7 @@ class TasteShelf(FormShelf):
             "A weight moves by at most {part} of its house value, or by {least} where that is "
             "more, and never turns round. No verdict changes: taste orders samples within "
             "complements, blends and clashes."
-        ).format(part=f"{MOVES_AT_MOST * 100:.0f} %", least=f"{SMALLEST_MOVE:g}")
+        ).format(part=f"{MOVES_AT_MOST * 100:.0f}\u00a0%", least=f"{SMALLEST_MOVE:g}")
         self.row("", words(bounds, size="small", quiet=True, wrap=True))
 
     def _add_carrying(self) -> None:

@@ -65,8 +65,8 @@ def test_the_same_rule_moves_nothing():
 def test_what_counts_more_or_less_is_said_in_words_and_in_its_direction():
     said = weights_words({"depth": (0.7, 1.7), "vivid": (-3.2, -1.6)})
     assert said == (
-        "Darkness counts 143 % more.",
-        "Strong colour is held against a sample 50 % less.",
+        "Darkness counts 143\u00a0% more.",
+        "Strong colour is held against a sample 50\u00a0% less.",
     )
 
 

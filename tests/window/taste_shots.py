@@ -13,6 +13,8 @@ from framing_palette.catalogue import Kind
 from framing_palette.ranking import write_taste_file
 from framing_palette.units import Length
 from framing_palette.window.keeping import keep_sample
+from framing_palette.window.keeping_looks import keep_look
+from framing_palette.window.preferences import Preferences
 from framing_palette.window.shell import Shell
 from framing_palette.window.steps.choose import ChooseStep
 from framing_palette.window.theme import put_on, tokens_named
@@ -38,6 +40,10 @@ def scenes(shell: Shell, step: ChooseStep, folder: Path, width: int, theme: str)
     step._show_samples()
     session.assign("chosen_code", session.ranked[2].sample.code)
     shot("shortlist")
+    assert step.shelf_widget is not None
+    step.shelf_widget.do("away")
+    shot("away")
+    session.undo_stack.undo()
     session.show_side_by_side(shown=True)
     shot("board")
     assert step.board is not None
@@ -45,6 +51,16 @@ def scenes(shell: Shell, step: ChooseStep, folder: Path, width: int, theme: str)
     step.board.blink_over()
     shot("blink")
     step.board.blink.setChecked(False)
+    kept = session.desk.kept
+    session.edit("Clear", kept=())
+    for place in (0, 5):
+        laid = (best(shell, place, Kind.MAT), best(shell, place, Kind.MOULDING))
+        session.edit("Lay", laid=laid)
+        keep_look(session)
+    session.show_side_by_side(shown=True)
+    shot("designs")
+    session.show_side_by_side(shown=False)
+    session.edit("Back", kept=kept, laid=())
     session.show_side_by_side(shown=False)
     shell.taste.switch(on=False)
 
@@ -56,7 +72,7 @@ def main(folder: Path, theme: str = "light") -> None:
     write_taste_file(
         home / "taste.json", shop(200, weights={"vivid": 0.0, "depth": 4.0, "foil": 0.0})
     )
-    shell = Shell(preferences_file=home / "window.json")
+    shell = Shell(Preferences(theme=theme), preferences_file=home / "window.json")
     shell.show()
     shell.errands.open_catalogue(ROOT / "catalog")
     picture = ROOT / "sample_images" / "ferry_at_dusk.jpg"

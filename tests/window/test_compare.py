@@ -4,7 +4,9 @@ from pytestqt.qtbot import QtBot
 
 from framing_palette.design import check_cuttable
 from framing_palette.design.shown_widths import shown_widths
+from framing_palette.jobs import job_from_text, job_text
 from framing_palette.window import building
+from framing_palette.window.arranging import desk_of, job_of
 from framing_palette.window.compare import CompareBoard
 from framing_palette.window.keeping import keep_sample
 from framing_palette.window.look_view import designed_widths
@@ -245,3 +247,18 @@ def test_a_design_is_kept_from_build_and_seen_with_its_own_widths(
     found.panels[1].border.least_border_mm = 0.0
     whole = sum(width.as_float_mm() for width in shown)
     assert found.panels[1].border.border_mm() == pytest.approx(whole)
+
+
+def test_a_note_on_a_whole_look_is_kept_with_the_job(
+    open_shell: Shell, designs: CompareBoard, qtbot: QtBot
+) -> None:
+    qtbot.keyClicks(designs.panels[1].note, "for the hall")
+    qtbot.keyClick(designs.panels[1].note, Qt.Key.Key_Return)
+    session = open_shell.session
+    job = job_of(session.desk, session.catalogue)
+    assert job is not None
+    again = desk_of(job_from_text(job_text(job), "the job"), session.catalogue)
+    assert [(kept.codes, kept.note) for kept in again.kept] == [
+        (("deep-sea", "black-flat"), ""),
+        (("warm-slip", "brick-red", "black-flat"), "for the hall"),
+    ]

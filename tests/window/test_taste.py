@@ -374,7 +374,7 @@ def test_taste_is_off_until_it_is_switched_on_and_then_learns_and_says_so(
     assert order(taught_shell) != before
     assert card.state.text().startswith("On.")
     assert "200 choices on 8 pictures" in card.learned.text()
-    assert f"{own.foretold * 100:.0f} %" in card.learned.text()
+    assert f"{own.foretold * 100:.0f}\u00a0%" in card.learned.text()
     assert "Darkness counts" in card.changes.text()
     effect = taught_shell.taste.effect
     assert effect is not None
@@ -520,7 +520,7 @@ def test_the_card_tells_its_bounds_and_escape_goes_back_to_the_samples(
     mats_shell: Shell, card: TasteShelf, qtbot: QtBot
 ) -> None:
     texts = [label.text() for label in card.findChildren(type(card.state))]
-    assert any("at most 60 % of its house value" in text for text in texts)
+    assert any("at most 60\u00a0% of its house value" in text for text in texts)
     assert any("No verdict changes" in text for text in texts)
     qtbot.keyClick(card, Qt.Key.Key_Escape)
     assert shelf_of(mats_shell).isVisible()
