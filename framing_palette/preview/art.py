@@ -28,7 +28,7 @@ class ArtImage:
 
 
 _WORKING_PX = 3_000_000  # what is kept of a large picture while its place changes
-_STRIPE_ROWS = 16
+_STRIPE_ROWS = 40
 STRETCH_ALLOWED = 0.02  # typed and photographed proportions may differ this much
 
 
@@ -75,8 +75,12 @@ def _reduced(lab: Float32Array, rows: int, columns: int, under: str) -> Float32A
     narrow = np.empty((lab.shape[0], columns, 3), np.float32)
     for row in range(0, lab.shape[0], _STRIPE_ROWS):
         linear = _in_light(lab[row : row + _STRIPE_ROWS], under)
-        size = (columns, linear.shape[0])
-        narrow[row : row + _STRIPE_ROWS] = cv2.resize(linear, size, interpolation=cv2.INTER_AREA)
+        cv2.resize(
+            linear,
+            (columns, linear.shape[0]),
+            dst=narrow[row : row + _STRIPE_ROWS],
+            interpolation=cv2.INTER_AREA,
+        )
     small = cv2.resize(narrow, (columns, rows), interpolation=cv2.INTER_AREA)
     return np.asarray(small, np.float32)
 

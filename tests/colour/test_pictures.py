@@ -25,11 +25,12 @@ def test_a_picture_cut_out_of_another_is_read_where_it_lies():
     assert lab_picture_to_linear_srgb(part) == pytest.approx(whole[5:30, 7:44], abs=1e-6)
 
 
-def test_nothing_at_all_stays_nothing():
-    assert lab_picture_to_linear_srgb(np.empty((0, 5, 3), np.float32)).shape == (0, 5, 3)
+@pytest.mark.parametrize("shape", [(0, 5, 3), (5, 0, 3)])
+def test_nothing_at_all_stays_nothing(shape):
+    assert lab_picture_to_linear_srgb(np.empty(shape, np.float32)).shape == shape
 
 
-def test_a_colour_that_is_not_a_number_stays_its_own_pixels_matter():
+def test_a_colour_that_is_not_a_number_harms_no_other_pixel():
     lab = np.full((2, 3, 3), 50.0, np.float32)
     lab[1, 2, 0] = np.nan
     linear = lab_picture_to_linear_srgb(lab)
