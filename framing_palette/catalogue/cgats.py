@@ -192,7 +192,8 @@ def _keep_keyword(keywords: dict[str, str], tokens: list[str]) -> None:
 
 
 def _plain(token: str) -> str:
-    return token.strip("\"'") if token[:1] in "\"'" else token
+    mark = token[:1]
+    return token[1:].removesuffix(mark) if mark in {'"', "'"} else token
 
 
 def _wrong(source: Path, problem: str, todo: str) -> ExchangeFileError:

@@ -21,7 +21,7 @@ from framing_palette.catalogue.measurements import (
 from framing_palette.catalogue.palette_text import palette_text
 from framing_palette.catalogue.problems import ProblemList
 from framing_palette.catalogue.samples import Catalogue, Kind, Sample
-from framing_palette.catalogue.table_files import open_table
+from framing_palette.catalogue.table_files import guarded, open_table
 from framing_palette.colour import WAVELENGTHS_NM
 from framing_palette.errors import ExchangeFileError, OutputError
 from framing_palette.whole_files import read_whole, write_whole
@@ -180,7 +180,11 @@ def _table(measurements: Sequence[Measurement], *, with_spectra: bool) -> CgatsT
     if with_spectra:
         fields += [f"SPECTRAL_NM{nm:.0f}" for nm in WAVELENGTHS_NM]
     rows = tuple(
-        (one.identity, one.name, *(repr(float(x)) for x in (*one.lab, *(one.spectrum or ()))))
+        (
+            guarded(one.identity),
+            guarded(one.name),
+            *(repr(float(x)) for x in (*one.lab, *(one.spectrum or ()))),
+        )
         for one in measurements
     )
     keywords = {

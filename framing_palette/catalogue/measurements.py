@@ -23,6 +23,7 @@ from framing_palette.catalogue.conditions import (
 )
 from framing_palette.catalogue.palette_rows import is_possible, why_not_a_reflectance
 from framing_palette.catalogue.samples import Kind, Lab, Sample, SampleColour
+from framing_palette.catalogue.table_files import unguarded
 from framing_palette.catalogue.wavelengths import reflectances_at_ten
 from framing_palette.colour import delta_e_2000, spectrum_to_lab_d50
 from framing_palette.errors import ExchangeFileError
@@ -281,7 +282,7 @@ def check_colours(lab: FloatArray, source: Path) -> None:
 
 def _texts(columns: dict[str, int], table: CgatsTable, names: Sequence[str]) -> list[str]:
     place = next((columns[name] for name in names if name in columns), None)
-    return [] if place is None else [row[place] for row in table.rows]
+    return [] if place is None else [unguarded(row[place]) for row in table.rows]
 
 
 def _wrong(source: Path, problem: str, todo: str) -> ExchangeFileError:

@@ -5,8 +5,9 @@ import math
 import re
 from collections.abc import Sequence
 from contextlib import suppress
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
+from typing import Literal
 
 from framing_palette.arrays import UInt8Array
 from framing_palette.catalogue.cells import why_not_a_code
@@ -53,7 +54,13 @@ class SwatchPhotograph:
         return max(self.swatches, key=outline_area)
 
 
-def open_swatch_photograph(path: Path, width: Length | None = None) -> SwatchPhotograph:
+def open_swatch_photograph(
+    path: Path,
+    width: Length | None = None,
+    *,
+    mm_per_px: float | None = None,
+    uses_chart: bool = True,
+) -> SwatchPhotograph:
     """Return a photograph of swatches, in the chart's colours when a chart lies beside them.
 
     Parameters
@@ -61,18 +68,26 @@ def open_swatch_photograph(path: Path, width: Length | None = None) -> SwatchPho
     path
         The photograph.
     width
-        Of what it shows from its left to its right edge; without it textures have no scale.
+        Of what it shows from its left to its right edge.
+    mm_per_px
+        Its scale per pixel as stored, when that is known instead; without either textures have
+        no scale.
+    uses_chart
+        False leaves a chart alone.
 
     Raises
     ------
     PictureFileError, FieldError
         When it cannot be read, or the width is none.
     """
-    photograph = read_picture_file(path, max_side=INTAKE_SIDE)
-    taken = take_in(photograph, IntakeWishes(corners=WHOLE, light="none"))
+    photograph = read_picture_file(path, max_side=INTAKE_SIDE, mm_per_px=mm_per_px)
+    chart_wish: Literal["auto", "none"] = "auto" if uses_chart else "none"
+    taken = take_in(photograph, IntakeWishes(corners=WHOLE, chart=chart_wish, light="none"))
     picture = taken.picture
     if taken.chart is None:
         picture = photograph  # as the file says; what is missing is told with the measures
+    else:  # nothing was cut away, so the scale is still the photograph's
+        picture = replace(picture, mm_per_px=photograph.mm_per_px)
     if width is not None:
         picture = picture.with_full_scale(width.as_float_mm() / picture.full_width_px)
     chart = None if taken.chart is None else tuple(taken.chart.corners)
@@ -153,6 +168,31 @@ def scale_of_text(text: str) -> float | None:
     if not (math.isfinite(scale) and scale > 0):
         raise FieldError("scale", got=text, wanted="type millimetres per pixel such as 0.05")
     return scale
+
+
+def outline_of_text(text: str) -> Outline:
+    """Return an outline of corners as typed, 0 to 1 across the photograph.
+
+    Examples
+    --------
+    >>> outline_of_text("0,0 1,0 1,0.5")
+    ((0.0, 0.0), (1.0, 0.0), (1.0, 0.5))
+
+    Raises
+    ------
+    FieldError
+        When there are fewer than three corners, or one lies outside.
+    """
+    try:
+        corners = tuple(
+            (float(x), float(y)) for x, y in (corner.split(",") for corner in text.split())
+        )
+    except ValueError:
+        corners = ()
+    if len(corners) < 3 or not all(0 <= part <= 1 for corner in corners for part in corner):
+        wanted = 'give three corners or more between 0 and 1, such as "0.1,0.1 0.9,0.1 0.9,0.9"'
+        raise FieldError("outline", got=text, wanted=wanted)
+    return corners
 
 
 def listed_codes(text: str) -> tuple[str, ...]:

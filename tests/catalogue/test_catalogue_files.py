@@ -1,6 +1,7 @@
 """Reading and writing a catalogue folder."""
 
 import json
+import tracemalloc
 from dataclasses import replace
 from datetime import date
 from decimal import Decimal
@@ -29,7 +30,7 @@ from framing_palette.catalogue import (
 from framing_palette.errors import CatalogueError, OutputError
 from framing_palette.units import Length
 
-from .folders import SAMPLES, errors, notices, write_folder
+from .folders import COLOURS, SAMPLES, errors, notices, write_folder
 
 
 def test_a_good_folder_gives_its_samples_in_order_without_a_word(tmp_path: Path) -> None:
@@ -569,3 +570,17 @@ def test_a_folder_that_cannot_be_written_is_one_sentence(tmp_path: Path) -> None
     (tmp_path / "samples.csv").mkdir()
     with pytest.raises(OutputError, match="cannot be written"):
         write_catalogue_folder(tmp_path, catalogue)
+
+
+def test_rows_that_belong_to_no_sample_wait_in_no_memory(tmp_path: Path) -> None:
+    def peak(orphans: int) -> int:
+        colours = COLOURS + "".join(f"Q{i},1,50,{i % 20},0\n" for i in range(orphans))
+        folder = write_folder(tmp_path, colours=colours)
+        tracemalloc.start()
+        read_catalogue_folder(folder)
+        most = tracemalloc.get_traced_memory()[1]
+        tracemalloc.stop()
+        return most
+
+    few, many = peak(20_000), peak(60_000)
+    assert many < few + 3_000_000  # waiting, they would take 8 million; the caches are fuller

@@ -302,3 +302,18 @@ def test_merging_keeps_what_the_newcomer_does_not_know() -> None:
     assert [change.fact for change in changes] == ["colours", "tags"]
     two = replace(new, colours=(SampleColour((1, 0, 0), 0.5), SampleColour((2, 0, 0), 0.5)))
     assert merged_samples([old], [two])[0][0].colours == two.colours
+
+
+def test_no_exported_cell_starts_a_spreadsheet_formula_and_it_comes_back_as_it_was(
+    tmp_path: Path,
+) -> None:
+    path = tmp_path / "out.txt"
+    names = ["=1+1", "+cmd|' /C calc'!A0", "@SUM(A1)", "-2", "'=quoted", "plain 'name'"]
+    written = [replace(BARE, identity=f"={i}", name=name) for i, name in enumerate(names)]
+    write_cgats_file(path, written)
+    rows = path.read_text(encoding="utf-8").split("BEGIN_DATA\n")[1].splitlines()
+    cells = [cell.strip('"') for row in rows for cell in row.split("\t")[:2]]
+    assert not [cell for cell in cells if cell[:1] in "=+@-" and cell]
+    (read,) = read_measurement_file(path)
+    assert [one.name for one in read.measurements] == names
+    assert [one.identity for one in read.measurements] == [one.identity for one in written]

@@ -113,7 +113,7 @@ class RackStage(QWidget):
         inside.addWidget(self.families)
         inside.addLayout(self._kind_row())
         chips = self.views.chips.values()
-        self.views.setFixedWidth(sum(chip.sizeHint().width() for chip in chips) + GAP)
+        self.views.setFixedWidth(sum(chip.sizeHint().width() + GAP for chip in chips))
         top = Qt.AlignmentFlag.AlignTop
         head = self._head
         head.setContentsMargins(WIDE_MARGIN, 4, WIDE_MARGIN, 4)
