@@ -9,8 +9,9 @@ from framing_palette.design import (
     agree,
     with_measured_pieces,
 )
+from framing_palette.design.arranging import Layout, with_pieces
 from framing_palette.errors import FieldError, MeasurementError, MeasurementsMissingError
-from framing_palette.jobs.jobs import Job, Option
+from framing_palette.jobs.jobs import Job, Option, Status
 from framing_palette.units import Length, LengthUnit
 
 
@@ -130,3 +131,26 @@ def measured_design(
 
 def _measured(option: Option, piece: int, size: AgreedSize) -> Option:
     return replace(option, design=with_measured_pieces(option.design, {piece: size}))
+
+
+def with_pieces_of_art(job: Job, count: int, layout: Layout, gap: Length) -> Job:
+    """Return the job with every design framing so many pieces; what was agreed on is open again.
+
+    Readings of pieces that are no longer there are taken away.
+
+    Raises
+    ------
+    FieldError
+        When there is no design yet, or one of them cannot frame so many.
+    """
+    if not job.options:
+        raise FieldError("design", got="none", wanted="build one first; its mat holds the openings")
+    options = tuple(
+        replace(option, design=with_pieces(option.design, count, layout, gap))
+        for option in job.options
+    )
+    if options == job.options:
+        return job
+    status = Status.PROPOSED if job.status is Status.AGREED else job.status
+    kept = tuple(reading for reading in job.measurements if reading.piece < count)
+    return replace(job, options=options, chosen=None, status=status, measurements=kept)

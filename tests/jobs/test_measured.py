@@ -4,18 +4,20 @@ from datetime import UTC, datetime, timedelta
 import pytest
 
 from framing_palette.catalogue import Kind, Sample, SampleColour
-from framing_palette.design import Arrangement, Art, Reading, Window, compose
+from framing_palette.design import Arrangement, Art, Design, Reading, Window, compose
+from framing_palette.design.arranging import Layout, layout_of
 from framing_palette.errors import (
     FieldError,
     MeasurementsDisagreeError,
     MeasurementsMissingError,
 )
-from framing_palette.jobs import Job, Option
+from framing_palette.jobs import Job, Option, Status
 from framing_palette.jobs.measured import (
     agreed_size,
     is_measured,
     pieces_of,
     readings_of,
+    with_pieces_of_art,
     with_reading,
     without_readings,
 )
@@ -125,3 +127,55 @@ def test_a_design_of_one_piece_takes_nothing_from_another_piece() -> None:
         job = with_reading(job, one, tolerance=TOLERANCE, unit="in")
     assert job.options[1].design == DESIGN
     assert job.options[0].design.windows[1].width == inch("7 31/32")
+
+
+def test_every_design_of_a_job_can_frame_several_pieces_and_one_again() -> None:
+    two = with_pieces_of_art(JOB, 2, Layout.COLUMN, inch(1))
+    assert [len(option.design.windows) for option in two.options] == [2]
+    assert two.options[0].design.arrangement is not None
+    assert two.options[0].design.arrangement.columns == 1
+    assert (two.chosen, JOB.chosen) == (None, 0)
+    measured_two = replace(two, measurements=(of(0, "5"), of(1, "8")))
+    one = with_pieces_of_art(measured_two, 1, Layout.ROW, inch(1))
+    assert one.options == JOB.options
+    assert [reading.piece for reading in one.measurements] == [0]
+    assert with_pieces_of_art(one, 1, Layout.ROW, inch(1)) is one
+
+
+def test_an_agreed_job_is_proposed_again_when_its_pieces_change() -> None:
+    agreed = replace(JOB, status=Status.AGREED)
+    assert with_pieces_of_art(agreed, 2, Layout.ROW, inch(1)).status is Status.PROPOSED
+
+
+@pytest.mark.parametrize(
+    ("job", "count", "layout", "words"),
+    [
+        (JOB, 0, Layout.ROW, "1 to 12"),
+        (JOB, 13, Layout.ROW, "1 to 12"),
+        (JOB, 3, Layout.TWO_ROWS, "even number"),
+        (replace(JOB, options=(), chosen=None), 2, Layout.ROW, "build one first"),
+        (
+            replace(JOB, options=(Option(Design(Art(inch(16), inch(20)))),)),
+            2,
+            Layout.ROW,
+            "need a mat",
+        ),
+    ],
+)
+def test_pieces_that_cannot_stand_so_are_refused(
+    job: Job, count: int, layout: Layout, words: str
+) -> None:
+    with pytest.raises(FieldError, match=words):
+        with_pieces_of_art(job, count, layout, inch(1))
+
+
+def test_a_gap_of_nothing_is_refused_by_its_name() -> None:
+    with pytest.raises(FieldError, match="gap between openings"):
+        with_pieces_of_art(JOB, 2, Layout.ROW, inch(0))
+
+
+@pytest.mark.parametrize("layout", Layout)
+def test_the_layout_that_was_chosen_is_the_one_that_is_told(layout: Layout) -> None:
+    design = with_pieces_of_art(JOB, 4, layout, inch(1)).options[0].design
+    assert layout_of(design) is layout
+    assert layout_of(DESIGN) is Layout.ROW

@@ -6,9 +6,11 @@ import pytest
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
+from framing_palette.design.arranging import Layout
 from framing_palette.units import Length
 from framing_palette.window import building
 from framing_palette.window.measuring_cards import MeasuringCard
+from framing_palette.window.pieces_row import PiecesRow
 from framing_palette.window.shell import Shell
 from framing_palette.window.sizes_shelf import SizesShelf
 from framing_palette.window.steps.measure import MeasureStage, MeasureStep
@@ -181,6 +183,32 @@ def two(step: MeasureStep) -> MeasureStep:
     design = replace(option.design, arrangement=Arrangement(windows, 2, inch(1)))
     step.session.edit("Two", job=replace(job, options=(replace(option, design=design),)))
     return step
+
+
+def test_the_number_of_pieces_their_layout_and_gap_are_chosen_at_the_counter(
+    step: MeasureStep, qtbot: QtBot
+) -> None:
+    row = stage_of(step).findChildren(PiecesRow)[0]
+    assert not row.gap.isVisible()
+    qtbot.mouseClick(row.count.chips[3], LEFT)
+    design = building.options_of(step.session)[0].design
+    assert design.arrangement is not None
+    assert (len(design.windows), design.arrangement.columns) == (3, 3)
+    assert step.standing_words() == "0 of 6 measurements"
+    qtbot.mouseClick(row.layouts.chips[Layout.TWO_ROWS], LEFT)
+    assert "even number" in row.fault.text()
+    assert row.layouts.chips[Layout.ROW].isChecked()
+    qtbot.mouseClick(row.layouts.chips[Layout.COLUMN], LEFT)
+    row.gap.edit.setText("2 1/4")
+    qtbot.keyClick(row.gap.edit, Qt.Key.Key_Return)
+    design = building.options_of(step.session)[0].design
+    assert design.arrangement is not None
+    assert (design.arrangement.columns, design.arrangement.gap) == (1, inch("2 1/4"))
+    assert not row.fault.isVisible()
+    for _ in range(3):
+        step.session.undo_stack.undo()
+    assert building.options_of(step.session)[0].design.arrangement is None
+    assert not row.gap.isVisible()
 
 
 def test_several_pieces_are_each_measured_twice_one_after_the_other(

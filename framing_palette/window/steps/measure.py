@@ -25,6 +25,7 @@ from framing_palette.window.controls import push_button, words
 from framing_palette.window.forms import Choice, scrolled
 from framing_palette.window.job_files import now
 from framing_palette.window.measuring_cards import MeasuringCard, Shown
+from framing_palette.window.pieces_row import PiecesRow
 from framing_palette.window.session import Session
 from framing_palette.window.sizes_shelf import SizesShelf
 from framing_palette.window.steps.step import Counter, Standing, Step
@@ -141,6 +142,7 @@ class MeasureStage(QWidget):
                 wrap=True,
             )
         )
+        column.addWidget(PiecesRow(self._session))
         column.addLayout(self._pieces_row)
         column.addSpacing(GAP)
         self._row = QBoxLayout(QBoxLayout.Direction.LeftToRight)
