@@ -12,8 +12,6 @@ from framing_palette.window.forms import Choice, LengthField
 from framing_palette.window.session import Session
 from framing_palette.window.tokens import GAP, MARGIN
 
-_OFFERED = (1, 2, 3, 4, 6)
-
 
 class PiecesRow(QWidget):
     """Chips for the number; layout and gap appear once there are several."""
@@ -22,7 +20,14 @@ class PiecesRow(QWidget):
         super().__init__()
         self._session = session
         self.count = Choice(
-            self.tr("Pieces of art in one frame"), [(number, str(number)) for number in _OFFERED]
+            self.tr("Pieces of art in one frame"),
+            (
+                (1, self.tr("One")),
+                (2, self.tr("Two")),
+                (3, self.tr("Three")),
+                (4, self.tr("Four")),
+                (6, self.tr("Six")),
+            ),
         )
         self.layouts = Choice(
             self.tr("They stand"),

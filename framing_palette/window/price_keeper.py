@@ -81,8 +81,10 @@ class PriceKeeper(QObject):
 
     @property
     def is_invented(self) -> bool:
-        """Whether the figures are still those of the example."""
-        return self.book is not None and self.book == self.example
+        """Whether the figures are still those of the example; before the book is read, a guess."""
+        if self.book is None:
+            return not self.path.exists()
+        return self.book == self.example
 
     def load(self) -> None:
         """Read the book, once."""
