@@ -11,7 +11,6 @@ from framing_palette.picture import Findings
 from framing_palette.ranking import RankedSample, Ranking, ranking
 from framing_palette.window import building
 from framing_palette.window.bench import Bench
-from framing_palette.window.choose_shelf import SampleListView
 from framing_palette.window.controls import IconButton, push_button, rule, words
 from framing_palette.window.errands import Errands
 from framing_palette.window.forms import Choice
@@ -19,6 +18,7 @@ from framing_palette.window.keeping import keep_sample
 from framing_palette.window.listing import Listed, listed_of
 from framing_palette.window.runner import Progress
 from framing_palette.window.sample_list import Heading, SampleList
+from framing_palette.window.sample_list_view import SampleListView
 from framing_palette.window.sample_row import SampleRow
 from framing_palette.window.session import Session
 from framing_palette.window.swatches import SwatchBook
@@ -66,7 +66,7 @@ class BuildSamples(QWidget):
         """Do something with the chosen sample."""
         session = self._session
         code, part = session.chosen_code, session.chosen_part
-        if code not in session.catalogue:
+        if not name or code not in session.catalogue:
             return
         self._say("")
         try:

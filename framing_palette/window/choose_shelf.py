@@ -1,7 +1,7 @@
 """The shelf of Choose: kinds, the ranked list, and what can be done with the chosen sample."""
 
 from PySide6.QtCore import QItemSelectionModel, QModelIndex, Qt, Signal
-from PySide6.QtGui import QKeyEvent, QResizeEvent, QShowEvent
+from PySide6.QtGui import QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QAbstractButton, QHBoxLayout, QListView, QVBoxLayout, QWidget
 
 from framing_palette.catalogue import Kind
@@ -15,6 +15,7 @@ from framing_palette.window.keeping import keep_sample, lay_round, send_away
 from framing_palette.window.measures_panel import MeasuresPanel
 from framing_palette.window.probe_chip import ProbeChip
 from framing_palette.window.sample_list import Heading, SampleList
+from framing_palette.window.sample_list_view import SampleListView
 from framing_palette.window.sample_row import SampleRow
 from framing_palette.window.session import Session
 from framing_palette.window.sliding import lay_strip
@@ -25,30 +26,6 @@ from framing_palette.window.taste_line import TasteLine
 from framing_palette.window.tokens import GAP, MARGIN, SECTION, WIDE_MARGIN
 
 _LOW_SHELF = 440
-_KEYS = {
-    Qt.Key.Key_Return: "lay",
-    Qt.Key.Key_Enter: "lay",
-    Qt.Key.Key_K: "keep",
-    Qt.Key.Key_X: "away",
-    Qt.Key.Key_S: "slide",
-    Qt.Key.Key_I: "measures",
-}
-_SHELF_KEYS = {Qt.Key.Key_Q: "ask", Qt.Key.Key_T: "taste"}
-"""Keys that need no chosen sample."""
-
-
-class SampleListView(QListView):
-    """The list with its keys: Enter lays, K keeps, X sends away."""
-
-    asked = Signal(str)
-
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Answer the keys of a sample before those of a list."""
-        asked = (_KEYS | _SHELF_KEYS).get(Qt.Key(event.key()))
-        if asked and not event.modifiers() & Qt.KeyboardModifier.ControlModifier:
-            self.asked.emit(asked)
-        else:
-            super().keyPressEvent(event)
 
 
 class ChooseShelf(QWidget):

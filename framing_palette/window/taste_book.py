@@ -5,11 +5,10 @@ are written to the shop's own file. Nothing is learned from them until the frame
 what was learned orders the shortlist only while it is switched on.
 """
 
-from dataclasses import dataclass, field, replace
+from dataclasses import replace
 from pathlib import Path
 
 from PySide6.QtCore import QObject, QTimer, Signal
-from PySide6.QtGui import QUndoCommand
 
 from framing_palette.ranking import (
     HOUSE_RULE,
@@ -32,35 +31,12 @@ from framing_palette.window.taste_legwork import (
     taste_effect,
     write_taste,
 )
+from framing_palette.window.taste_memory import ChangeTaste, Remembered
 from framing_palette.window.taste_work import work_on_desk
 
 READING, WRITING, LEARNING = "taste reading", "taste writing", "taste learning"
 EFFECT, CARRYING = "taste effect", "taste carrying"
 _REST_MS = 400
-
-
-@dataclass(frozen=True, slots=True)
-class Remembered:
-    """What was known before the work on this picture, and which of its pairs no longer count."""
-
-    taste: Taste = field(default_factory=Taste)
-    ignored: frozenset[PairKey] = frozenset()
-
-
-class ChangeTaste(QUndoCommand):
-    """Replace what is remembered; both ways only assign."""
-
-    def __init__(self, words: str, book: "TasteBook", after: Remembered) -> None:
-        super().__init__(words)
-        self._book, self._before, self._after = book, book.remembered, after
-
-    def redo(self) -> None:
-        """Put the later one in place."""
-        self._book.put(self._after)
-
-    def undo(self) -> None:
-        """Put the earlier one back."""
-        self._book.put(self._before)
 
 
 class TasteBook(QObject):
@@ -201,7 +177,8 @@ class TasteBook(QObject):
 
     def _change(self, words: str, after: Remembered) -> None:
         if after != self.remembered:
-            self._session.undo_stack.push(ChangeTaste(words, self, after))
+            change = ChangeTaste(words, before=self.remembered, after=after, put=self.put)
+            self._session.undo_stack.push(change)
 
     def _begin(self) -> None:
         """Remember what was done on the last picture; what is done now is added to it."""

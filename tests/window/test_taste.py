@@ -16,6 +16,8 @@ from framing_palette.ranking import (
     read_taste_file,
     write_taste_file,
 )
+from framing_palette.window import building
+from framing_palette.window.build_samples import BuildSamples
 from framing_palette.window.choose_shelf import ChooseShelf
 from framing_palette.window.keeping import keep_sample, send_away
 from framing_palette.window.shell import Shell
@@ -24,6 +26,7 @@ from framing_palette.window.taste_book import TasteBook
 from framing_palette.window.taste_question import QuestionBoard
 from framing_palette.window.taste_shelf import TasteShelf
 from tests.ranking.taste_by_hand import shop
+from tests.window.buildable import BUILDABLE
 from tests.window.conftest import BOAT, make_picture, make_sample, on_the_desk
 from tests.window.test_fit import clipped, overlapping, too_small_to_hit
 
@@ -341,6 +344,21 @@ def test_the_question_is_of_the_one_kind_that_the_shelf_shows(
     assert shelf.only_kind() is Kind.MAT
     shelf.chips[Kind.LINER].setChecked(True)
     assert shelf.only_kind() is None
+
+
+def test_the_keys_of_the_shortlist_do_nothing_in_build(open_shell: Shell, qtbot: QtBot) -> None:
+    with qtbot.waitSignal(open_shell.session.ranked_changed, timeout=20_000):
+        open_shell.session.assign("catalogue", BUILDABLE)
+    open_shell.show()
+    open_shell.go("build")
+    open_shell.session.assign("chosen_code", "deep-sea")
+    samples = open_shell.findChild(BuildSamples)
+    assert isinstance(samples, BuildSamples)
+    for key in (Qt.Key.Key_Q, Qt.Key.Key_T, Qt.Key.Key_X):
+        qtbot.keyClick(samples.view, key)
+    assert building.options_of(open_shell.session) == ()
+    qtbot.keyClick(samples.view, Qt.Key.Key_Return)
+    assert len(building.options_of(open_shell.session)) == 1
 
 
 # --- learning, and what it changes --------------------------------------------------------------
