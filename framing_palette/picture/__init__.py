@@ -9,6 +9,7 @@ scale is known in millimetres per pixel or explicitly unknown. Files are touched
 
 from framing_palette.picture.accents import find_accents
 from framing_palette.picture.attention import border_strength, grey_pulls, pull, strength_map
+from framing_palette.picture.chart_layout import chart_size
 from framing_palette.picture.findings import (
     BANDS_MM,
     Accent,
@@ -79,6 +80,7 @@ __all__ = [
     "Texture",
     "TrustGrade",
     "border_strength",
+    "chart_size",
     "ellipse",
     "find_accents",
     "findings_from_survey",

@@ -1,17 +1,26 @@
 """The chart's own geometry: where its 24 patches lie between four corners, and what they show."""
 
+from fractions import Fraction
 from typing import Any, Final
 
 import numpy as np
 
 from framing_palette.arrays import Float64Array, FloatArray
 from framing_palette.colour.charts import CHART_COLUMNS, CHART_ROWS
+from framing_palette.units import Length
 
 PATCH_SHARE: Final = 0.5  # side of the sampled middle over the side of a patch
 GAP_SHARE: Final = 0.1  # gap between patches over the side of a patch
 
 Point = tuple[float, float]
 Corners = tuple[Point, Point, Point, Point]
+
+
+def chart_size(width: Length) -> tuple[Length, Length]:
+    """Return the chart's true width and height, outer edge to outer edge of its patches."""
+    side, _ = _side_and_pitch()
+    square = Fraction(side[0] / side[1]).limit_denominator(1000)
+    return width, width * square
 
 
 def patch_outlines(corners: Corners | Float64Array, share: float = 1.0) -> Float64Array:

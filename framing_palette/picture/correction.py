@@ -33,6 +33,7 @@ CLIPPED_FROM: Final = 0.985
 DARK_BELOW: Final = 0.0008
 UNEVEN_FROM: Final = 0.18  # spread inside a patch over its mean, from which light lies on it
 MOST_BAD_PATCHES: Final = 4
+CLIPPED, BLACK, GLARE = "clipped", "black", "glare or shadow"
 MARGIN: Final = 0.15  # ΔE00 by which the longer map must be better to be taken
 
 
@@ -139,20 +140,25 @@ def read_patches(
         listed = ", ".join(f"{names[place]} ({fault})" for place, fault in faults.items())
         raise ChartError(
             f"{len(faults)} of the chart's patches cannot be used: {listed}",
-            todo="take the photograph again without glare, and a little darker if it is clipped",
+            todo=f"take the photograph again {_advice(set(faults.values()))}",
         )
     return reading
 
 
+def _advice(faults: set[str]) -> str:
+    ways = {GLARE: "without glare or shadow", CLIPPED: "a little darker", BLACK: "brighter"}
+    return " and ".join(way for fault, way in ways.items() if fault in faults)
+
+
 def _fault(patch: FloatArray, middle: Float64Array) -> str:
     if float(np.max(middle)) >= CLIPPED_FROM:
-        return "clipped"
+        return CLIPPED
     if float(np.max(middle)) < DARK_BELOW:
-        return "black"
+        return BLACK
     brightness = patch.mean(axis=-1)
     low, high = np.percentile(brightness, (10, 90))
     if high - low > UNEVEN_FROM * 2 * max(float(brightness.mean()), 0.02):
-        return "glare or shadow"
+        return GLARE
     return ""
 
 
@@ -254,7 +260,7 @@ def grey_balance(linear_srgb: FloatArray) -> GreyBalance:
     fault = _fault(linear_srgb, middle)
     if fault:
         raise ChartError(
-            f"the picked grey is {fault if fault != 'glare or shadow' else 'not even'}",
+            f"the picked grey is {fault if fault != GLARE else 'not even'}",
             todo="pick an evenly lit place of a grey card that is neither white nor black",
         )
     xyz = lab_d50_to_xyz_d50(linear_srgb_to_lab_d50(middle))

@@ -27,6 +27,7 @@ from framing_palette.picture.correction import (
 from framing_palette.picture.evening import Evened, evened_out
 from framing_palette.picture.light_fields import LightField
 from framing_palette.picture.pictures import ColourTrust, Picture
+from framing_palette.picture.scaling import scaled
 from framing_palette.picture.squaring import (
     WHOLE,
     Corners,
@@ -34,7 +35,7 @@ from framing_palette.picture.squaring import (
     find_corners,
     squared_up,
 )
-from framing_palette.picture.trust import chart_trust, grey_trust
+from framing_palette.picture.trust import HUES_UP_TO, chart_trust, grey_trust
 from framing_palette.units import Length
 
 INTAKE_SIDE: Final = 3200
@@ -68,7 +69,8 @@ class IntakeWishes:
         True width and height.
     chart_size
         True width and height between the outer edges of the corner patches, when the chart lies
-        in the plane of the art; gives the scale when the art's size is not known.
+        in the plane of the art; gives the scale when the art's size is not known, and a check of
+        the art's size when it is.
     light
         What a photographed plain sheet told of the light; "auto" asks the table around the art,
         "none" leaves uneven light alone.
@@ -155,7 +157,7 @@ def take_in(photograph: Picture, wishes: IntakeWishes | None = None) -> Intake:
         full_height_px=lab.shape[0],
         notices=(*photograph.notices, *notices, *squared.notices, *corrected.notices),
     )
-    picture = _with_scale(picture, wishes, corners, chart)
+    picture = scaled(picture, corners, chart, wishes.art_size, wishes.chart_size)
     return Intake(picture, corners, found, chart, corrected.patches, corrected.method, light)
 
 
@@ -211,14 +213,21 @@ def _as_it_is(linear: Float32Array) -> Float32Array:
 
 
 def _light_notices(patches: PatchReading, correction: Correction) -> list[str]:
+    found = []
+    if float(correction.errors.mean()) > HUES_UP_TO:
+        found.append(
+            "The chart's patches do not go together as those of a clean chart in even light do: "
+            "look for glare, haze or a shadow on it, or a faded chart, and take the photograph "
+            "again."
+        )
     slope = light_slope(patches, correction)
     if slope < UNEVEN_LIGHT:
-        return []
+        return found
     words = (
         f"One end of the chart is lit {slope - 1:.0%} brighter than the other; the light across "
         "the art is left as it is: even the lamps out and take the photograph again."
     )
-    return [words]
+    return [*found, words]
 
 
 def _around(linear: Float32Array, place: Point) -> Float32Array:
@@ -252,35 +261,3 @@ def _proportions(wishes: IntakeWishes) -> float | None:
     if width.mm <= 0 or height.mm <= 0:
         raise FieldError("art size", got="zero or less", wanted="give lengths above zero")
     return float(width.mm / height.mm)
-
-
-def _with_scale(
-    picture: Picture, wishes: IntakeWishes, corners: Corners, chart: Chart | None
-) -> Picture:
-    if wishes.art_size is not None:
-        return picture.with_true_size(*wishes.art_size)
-    if wishes.chart_size is not None and chart is not None:
-        return replace(
-            picture, mm_per_px=_scale_by_chart(picture, corners, chart, wishes.chart_size)
-        )
-    return picture
-
-
-def _scale_by_chart(
-    picture: Picture, corners: Corners, chart: Chart, size: tuple[Length, Length]
-) -> float:
-    """Return mm per pixel from the chart's known size, seen through the art's own perspective."""
-    import cv2
-
-    square = np.array(
-        [[0, 0], [picture.columns, 0], [picture.columns, picture.rows], [0, picture.rows]],
-        np.float32,
-    )
-    homography = cv2.getPerspectiveTransform(np.asarray(corners, np.float32), square)
-    flat = cv2.perspectiveTransform(
-        np.asarray(chart.corners, np.float32).reshape(-1, 1, 2), homography
-    ).reshape(4, 2)
-    lengths = np.hypot(*(np.roll(flat, -1, axis=0) - flat).T)
-    width, height = size[0].as_float_mm(), size[1].as_float_mm()
-    known = np.array([width, height, width, height])
-    return float(np.mean(known / lengths))

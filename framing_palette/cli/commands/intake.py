@@ -51,6 +51,12 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--width", metavar="LENGTH", help="true width of the art")
     parser.add_argument("--height", metavar="LENGTH", help="true height of the art")
     parser.add_argument(
+        "--chart-width",
+        metavar="LENGTH",
+        help="true width of the chart's six columns, outer edge to outer edge, when it lies level "
+        "with the art; gives the scale, or checks the art's size",
+    )
+    parser.add_argument(
         "--out", type=Path, required=True, metavar="PICTURE.png", help="where to write (.png, .tif)"
     )
     add_json(parser)
@@ -88,7 +94,12 @@ def run(arguments: argparse.Namespace) -> None:
 
 
 def _wishes(arguments: argparse.Namespace) -> "IntakeWishes":
-    from framing_palette.picture import IntakeWishes, read_chart_file, read_corners_file
+    from framing_palette.picture import (
+        IntakeWishes,
+        chart_size,
+        read_chart_file,
+        read_corners_file,
+    )
 
     chart = arguments.chart
     return IntakeWishes(
@@ -96,8 +107,13 @@ def _wishes(arguments: argparse.Namespace) -> "IntakeWishes":
         chart=chart if chart in ("auto", "none") else read_chart_file(Path(chart)),
         grey=_place(arguments.grey),
         art_size=_art_size(arguments),
+        chart_size=chart_size(width) if (width := _chart_width(arguments)) else None,
         light=_light(arguments.plain),
     )
+
+
+def _chart_width(arguments: argparse.Namespace) -> "Length | None":
+    return read_length(arguments.chart_width, field="--chart-width")
 
 
 def _light(plain: str | None) -> 'LightField | Literal["auto", "none"]':
