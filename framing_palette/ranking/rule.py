@@ -49,7 +49,7 @@ class Limits:
     blend_delta_e: float = 5.0
     clash: float = 0.5
     related: float = 0.5
-    echo_width: float = 7.5
+    echo_width: float = 7.0
     echo_darker: float = 0.18
     echo_quieter: float = 0.18
     echo_lighter: float = 1.0
@@ -75,8 +75,8 @@ class Weights:
 
     echo: float = 2.4
     kin: float = 3.6
-    meaning: float = 2.5
-    cover: float = 1.0
+    meaning: float = 2.8
+    cover: float = 1.7
     foil: float = 2.4
     harmony: float = 0.2
     texture: float = 1.2

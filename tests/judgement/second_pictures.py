@@ -9,6 +9,7 @@ import numpy as np
 from framing_palette.colour import lab_d50_to_srgb, srgb_u8_to_lab_d50
 from framing_palette.picture import Findings, read_findings
 from tests.judgement.pictures import (
+    FOCUS,
     Box,
     Image,
     blob,
@@ -19,7 +20,7 @@ from tests.judgement.pictures import (
     photograph,
     picture_of,
 )
-from tests.ranking.by_hand import Lab, lch
+from tests.ranking.by_hand import lch
 
 MIDDLE: Box = (0.25, 0.2, 0.75, 0.8)
 
@@ -201,6 +202,9 @@ PARTS: dict[str, tuple[str, Box, Box]] = {  # photograph, the part of it, the fo
 @cache
 def second_reading(name: str) -> Findings:
     """The findings of a painted scene, or of a part of a photograph, by its name."""
+    if name.startswith("turned "):
+        whole = name.removeprefix("turned ")
+        return read_findings(picture_of(_turned(photograph(whole))), (box(*FOCUS[whole]),))
     if name in PARTS:
         whole, part, focus = PARTS[name]
         return read_findings(picture_of(_cut(photograph(whole), part)), (box(*focus),))
@@ -223,6 +227,15 @@ def _cut(image: Image, part: Box) -> Image:
     return cv2.resize(np.ascontiguousarray(cut), (280, round(280 * cut.shape[0] / cut.shape[1])))
 
 
+def _turned(image: Image) -> Image:
+    """The photograph with every hue turned by 140 degrees: the same light, other colours."""
+    lab = np.asarray(srgb_u8_to_lab_d50(image), np.float32)
+    a, b = lab[..., 1].copy(), lab[..., 2].copy()
+    cosine, sine = np.cos(np.radians(140)), np.sin(np.radians(140))
+    lab[..., 1], lab[..., 2] = cosine * a - sine * b, sine * a + cosine * b
+    return _srgb(lab)
+
+
 def _on_aged_paper(image: Image) -> Image:
     """A black-and-white photograph pasted on a yellowed sheet."""
     lab = np.asarray(srgb_u8_to_lab_d50(cv2.resize(image, (200, 200))), np.float32)
@@ -236,8 +249,3 @@ def _cooled(image: Image) -> Image:
     lab = np.asarray(srgb_u8_to_lab_d50(image), np.float32)
     lab[..., 1:] += np.float32([-1.0, -5.0]) * (0.4 + 0.6 * lab[..., :1] / 100)
     return _srgb(lab)
-
-
-def main_colours(name: str) -> tuple[Lab, ...]:
-    """The colours of a picture's whole palette, largest first."""
-    return tuple(colour.lab for colour in second_reading(name).whole.colours)
