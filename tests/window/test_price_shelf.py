@@ -16,7 +16,7 @@ from framing_palette.design import (
     read_price_book,
 )
 from framing_palette.window import building, prices_files
-from framing_palette.window.charge_row import ChargeForm, ChargeRow
+from framing_palette.window.charge_row import ChargeForm
 from framing_palette.window.price_fields import TextField
 from framing_palette.window.price_keeper import PriceKeeper
 from framing_palette.window.price_shelf import PriceShelf
@@ -31,14 +31,14 @@ JOINING = next(n for n, c in enumerate(EXAMPLE.charges) if c.title == "Joining")
 
 
 @pytest.fixture
-def place(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
+def book_place(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
     path = tmp_path / "settings" / "price_book.toml"
     monkeypatch.setattr("framing_palette.window.price_keeper.price_book_place", lambda: path)
     return path
 
 
 @pytest.fixture
-def step(place: Path, open_shell: Shell, qtbot: QtBot) -> Iterator[AgreeStep]:
+def step(book_place: Path, open_shell: Shell, qtbot: QtBot) -> Iterator[AgreeStep]:
     """One design, and the price book laid on the shelf."""
     open_shell.show()
     session = open_shell.session
@@ -60,8 +60,8 @@ def shelf_of(step: AgreeStep) -> PriceShelf:
     return step.price_shelf
 
 
-def opened(step: AgreeStep, place: int) -> ChargeForm:
-    row = shelf_of(step).rows[place]
+def opened(step: AgreeStep, number: int) -> ChargeForm:
+    row = shelf_of(step).rows[number]
     row.edit.setChecked(True)
     assert row.form is not None
     return row.form
@@ -79,7 +79,9 @@ def rest(step: AgreeStep, qtbot: QtBot) -> None:
     qtbot.waitUntil(lambda: not runner.is_busy(), timeout=30_000)
 
 
-def test_the_book_is_reached_from_agree_and_left_again(step: AgreeStep, qtbot: QtBot) -> None:
+def test_the_book_is_reached_from_agree_and_left_again_and_prices_follow_it(
+    step: AgreeStep, qtbot: QtBot
+) -> None:
     shelf = shelf_of(step)
     assert shelf.isVisible()
     assert [row.title.text() for row in shelf.rows] == [c.title for c in EXAMPLE.charges]
@@ -89,6 +91,15 @@ def test_the_book_is_reached_from_agree_and_left_again(step: AgreeStep, qtbot: Q
     assert step.shelf_widget is not None
     assert step.shelf_widget.isVisible()
     assert "invented" in step.shelf_widget.price_told.text()
+    assert step.stage_widget is not None
+    form = opened(step, MOULDING)
+    qtbot.mouseClick(form.basis.chips[Basis.LENGTH], LEFT)
+    qtbot.mouseClick(step.shelf_widget.price.chips["shown"], LEFT)
+    before = step.stage_widget.board.cards[0].price.text()
+    assert before.endswith("USD")
+    put(qtbot, opened(step, MOULDING).fields["rate"], "500")
+    assert step.stage_widget.board.cards[0].price.text() not in ("", before)
+    assert step.paperwork.book == step.keeper.book
 
 
 def test_a_price_that_is_missing_is_named_and_once_it_is_there_the_total_is(
@@ -146,6 +157,13 @@ def test_what_cannot_be_is_said_below_the_field_with_row_and_field_and_changes_n
     assert step.keeper.book == EXAMPLE
     put(qtbot, form.fields["rate"], "2.5")
     assert not said.isVisible()
+    glass = next(n for n, c in enumerate(EXAMPLE.charges) if c.title == "Glass")
+    other = opened(step, glass)
+    assert [row.edit.isChecked() for row in shelf_of(step).rows].index(True) == glass
+    assert not form.isVisible()
+    assert other.fields["rate"].name.text() == "USD for 1 ft²"
+    shown = {name for name, field in other.fields.items() if not field.isHidden()}
+    assert shown == {"title", "rate", "waste", "minimum", "material", "codes"}
 
 
 def test_every_field_of_the_total_changes_the_book_or_says_why_not(
@@ -190,22 +208,16 @@ def test_charges_are_added_moved_and_taken_out(step: AgreeStep, qtbot: QtBot) ->
     assert step.keeper.book == EXAMPLE
 
 
-def test_only_one_charge_is_open_at_a_time(step: AgreeStep) -> None:
-    opened(step, 0)
-    opened(step, 1)
-    assert [row.edit.isChecked() for row in shelf_of(step).rows[:3]] == [False, True, False]
-
-
 def test_changes_are_written_whole_with_the_notes_and_read_at_the_next_start(
-    step: AgreeStep, qtbot: QtBot, place: Path
+    step: AgreeStep, qtbot: QtBot, book_place: Path
 ) -> None:
     form = opened(step, MOULDING)
     for rate in ("2.5", "2.6", "2.7"):
         put(qtbot, form.fields["rate"], rate)
     rest(step, qtbot)
-    assert read_price_book(place).charges[MOULDING].rate == Decimal("2.7")
-    assert "# Each [[charge]] is one line of the price." in place.read_text(encoding="utf-8")
-    again = PriceKeeper(step.session, step.counter.errands, path=place)
+    assert read_price_book(book_place).charges[MOULDING].rate == Decimal("2.7")
+    assert "# Each [[charge]] is one line of the price." in book_place.read_text(encoding="utf-8")
+    again = PriceKeeper(step.session, step.counter.errands, path=book_place)
     again.load()
     rest(step, qtbot)
     assert again.book == step.keeper.book
@@ -214,20 +226,20 @@ def test_changes_are_written_whole_with_the_notes_and_read_at_the_next_start(
 
 
 def test_a_change_made_just_before_the_end_is_not_lost(
-    step: AgreeStep, qtbot: QtBot, place: Path
+    step: AgreeStep, qtbot: QtBot, book_place: Path
 ) -> None:
     put(qtbot, opened(step, MOULDING).fields["rate"], "9")
     step.counter.errands.runner.close()
     step.finish()
-    assert read_price_book(place).charges[MOULDING].rate == Decimal(9)
+    assert read_price_book(book_place).charges[MOULDING].rate == Decimal(9)
 
 
 def test_a_file_that_cannot_be_read_is_told_and_set_aside_not_written_over(
-    step: AgreeStep, qtbot: QtBot, place: Path
+    step: AgreeStep, qtbot: QtBot, book_place: Path
 ) -> None:
-    place.parent.mkdir(parents=True, exist_ok=True)
-    place.write_text('currency = "EUR"\nminimun = 3\n', encoding="utf-8")
-    keeper = PriceKeeper(step.session, step.counter.errands, path=place)
+    book_place.parent.mkdir(parents=True, exist_ok=True)
+    book_place.write_text('currency = "EUR"\nminimun = 3\n', encoding="utf-8")
+    keeper = PriceKeeper(step.session, step.counter.errands, path=book_place)
     keeper.load()
     rest(step, qtbot)
     assert keeper.prices is not None
@@ -236,12 +248,12 @@ def test_a_file_that_cannot_be_read_is_told_and_set_aside_not_written_over(
     shelf = PriceShelf(step.session, keeper)
     qtbot.addWidget(shelf)
     assert "set aside" in shelf.notice.text()
-    prices_files.save_prices(place, EXAMPLE, example_price_book_text())
-    place.write_text("broken", encoding="utf-8")
-    prices_files.save_prices(place, EXAMPLE, example_price_book_text())
-    aside = sorted(path.name for path in place.parent.glob("*set-aside*"))
+    prices_files.save_prices(book_place, EXAMPLE, example_price_book_text())
+    book_place.write_text("broken", encoding="utf-8")
+    prices_files.save_prices(book_place, EXAMPLE, example_price_book_text())
+    aside = sorted(path.name for path in book_place.parent.glob("*set-aside*"))
     assert aside == ["price_book-set-aside-2.toml", "price_book-set-aside.toml"]
-    assert read_price_book(place) == EXAMPLE
+    assert read_price_book(book_place) == EXAMPLE
 
 
 def test_another_shop_s_file_is_taken_over_undoably_and_a_broken_one_said(
@@ -260,32 +272,6 @@ def test_another_shop_s_file_is_taken_over_undoably_and_a_broken_one_said(
     rest(step, qtbot)
     assert "other.toml" in shelf_of(step).notice.text()
     assert step.keeper.book == EXAMPLE
-
-
-def test_prices_on_the_cards_follow_the_book(step: AgreeStep, qtbot: QtBot) -> None:
-    assert step.shelf_widget is not None
-    assert step.stage_widget is not None
-    form = opened(step, MOULDING)
-    qtbot.mouseClick(form.basis.chips[Basis.LENGTH], LEFT)
-    qtbot.mouseClick(shelf_of(step).back, LEFT)
-    qtbot.mouseClick(step.shelf_widget.price.chips["shown"], LEFT)
-    before = step.stage_widget.board.cards[0].price.text()
-    assert before.endswith("USD")
-    put(qtbot, opened(step, MOULDING).fields["rate"], "500")
-    assert step.stage_widget.board.cards[0].price.text() not in ("", before)
-    assert step.paperwork.book == step.keeper.book
-
-
-def test_a_row_shows_the_squared_sign_that_people_expect(step: AgreeStep) -> None:
-    row = ChargeRow()
-    book = example_price_book()
-    row.show_charge(book.charges[0], "USD", ())
-    assert row.title.text() == book.charges[0].title
-    form = opened(step, next(n for n, c in enumerate(EXAMPLE.charges) if c.title == "Glass"))
-    assert form.fields["rate"].name.text() == "USD for 1 ft²"
-    assert not form.fields["breaks"].isVisible()
-    assert not form.fields["minutes"].isVisible()
-    assert form.fields["waste"].isVisible()
 
 
 def test_a_folder_that_cannot_be_written_is_told(tmp_path: Path) -> None:
