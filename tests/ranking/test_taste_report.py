@@ -156,7 +156,7 @@ json_values = st.recursive(
         st.sampled_from(["schema", "qualities", "choices", "passed", "learned"]), json_values
     )
 )
-@settings(max_examples=80, deadline=None)
+@settings(max_examples=40, deadline=None)
 def test_any_damage_is_refused_or_left_out_but_never_a_defect(changes):
     try:
         taste, _faults = usable_taste(damaged(**changes))
