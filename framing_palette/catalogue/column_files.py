@@ -154,7 +154,7 @@ def _kept_facts(place: Path) -> tuple[str, str, tuple[CellProblem, ...]] | None:
         facts = json.loads((place / "facts.json").read_text(encoding="utf-8"))
         problems = tuple(CellProblem(**problem) for problem in facts["problems"])
         return str(facts["textures_dir"]), str(facts["name"]), problems
-    except (OSError, ValueError, KeyError, TypeError):
+    except (OSError, ValueError, KeyError, TypeError, RecursionError):
         return None
 
 

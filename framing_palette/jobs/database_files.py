@@ -24,6 +24,7 @@ _PATIENCE: Final = {"connect_timeout": "5", "tcp_user_timeout": "10000"}  # seco
 _PAUSE_SECONDS: Final = 0.01
 _LEAST_BYTES: Final = 512  # the smallest page
 _WRITES: Final = "framing_palette_writes"
+_NO_ADDRESS: Final = (ArgumentError, ValueError)  # a port that is no number is a ValueError
 
 
 def default_jobs_path() -> Path:
@@ -41,7 +42,12 @@ def is_server(address: str | Path) -> bool:
 def file_of(address: str | Path) -> Path:
     """Return the file that an address of SQLite or a plain path names."""
     text = str(address)
-    return Path(make_url(text).database or "" if "://" in text else text)
+    if "://" not in text:
+        return Path(text)
+    try:
+        return Path(make_url(text).database or "")
+    except _NO_ADDRESS:
+        return Path(text)  # `open_file` refuses it
 
 
 def shown_address(address: str | Path) -> str:
@@ -51,7 +57,7 @@ def shown_address(address: str | Path) -> str:
         return str(file_of(address))
     try:
         return make_url(text).render_as_string(hide_password=True)
-    except ArgumentError:
+    except _NO_ADDRESS:
         return text.rpartition("@")[2]
 
 
@@ -61,8 +67,12 @@ def open_file(path: Path) -> Engine:
     Raises
     ------
     JobStoreError
-        When the file or its folder cannot be made.
+        When the file or its folder cannot be made, or its name is an address that cannot be read.
     """
+    if path.parts[:1] == ("sqlite:",):  # what `file_of` leaves of an address that is none
+        raise JobStoreError(
+            path, problem="is no address of a file", todo="name the file by its path alone"
+        )
     try:
         path.parent.mkdir(parents=True, exist_ok=True, mode=0o700)
         os.close(os.open(path, os.O_RDWR | os.O_CREAT, 0o600))
@@ -91,7 +101,7 @@ def open_server(address: str) -> tuple[Engine, str]:
     try:
         url = make_url(address)
         engine = create_engine(_patient(url), pool_pre_ping=True)
-    except (ArgumentError, NoSuchModuleError, ImportError) as error:
+    except (*_NO_ADDRESS, NoSuchModuleError, ImportError) as error:
         raise JobStoreError(
             address.rpartition("@")[2],
             problem="is no address of a database that can be opened here",

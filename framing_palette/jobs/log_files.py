@@ -104,7 +104,9 @@ def log_tail(folder: Path | None = None, *, most_bytes: int = 200_000) -> str:
     text = b""
     for name in (_FILE, *(f"{_FILE}.{number}" for number in range(1, _OLDER_FILES + 1))):
         try:
-            text = (folder / name).read_bytes() + text
+            with (folder / name).open("rb") as file:
+                file.seek(max(0, os.fstat(file.fileno()).st_size - most_bytes))
+                text = file.read(most_bytes) + text
         except OSError:
             break
         if len(text) >= most_bytes:

@@ -6,6 +6,8 @@ from tempfile import NamedTemporaryFile
 from framing_palette.errors import OutputError, PictureFileError
 from framing_palette.jobs.job_files import digest
 from framing_palette.jobs.jobs import PictureFile
+from framing_palette.picture.limits import MAX_FILE_BYTES
+from framing_palette.whole_files import read_whole
 
 
 def writable_folder(folder: Path) -> Path:
@@ -37,7 +39,7 @@ def picture_of_file(path: Path) -> tuple[bytes, PictureFile]:
         When the file cannot be read.
     """
     try:
-        content = path.read_bytes()
+        content = read_whole(path, MAX_FILE_BYTES)
     except OSError as error:
         raise PictureFileError(
             path,

@@ -18,10 +18,11 @@ from framing_palette.jobs.database_files import (
     is_server,
     shown_address,
 )
-from framing_palette.whole_files import write_whole
+from framing_palette.whole_files import read_whole, write_whole
 
 ADDRESS_VARIABLE: Final = "FRAMING_PALETTE_JOBS"
 PHOTOGRAPHS_VARIABLE: Final = "FRAMING_PALETTE_PHOTOGRAPHS"
+LARGEST_BYTES: Final = 100_000
 
 
 @dataclass(frozen=True, slots=True, repr=False)
@@ -123,7 +124,7 @@ def _path(address: str) -> Path:
 def _said(path: Path) -> dict[str, str]:
     said = {"address": "", "photographs": ""}
     try:
-        read = json.loads(path.read_text(encoding="utf-8"))
+        read = json.loads(read_whole(path, LARGEST_BYTES))
     except (OSError, ValueError, RecursionError):
         return said
     if isinstance(read, dict):

@@ -7,7 +7,7 @@ from pathlib import Path
 from framing_palette.errors import FieldError, OutputError, TasteFileError
 from framing_palette.ranking.taste import Taste
 from framing_palette.ranking.taste_report import taste_report, usable_taste
-from framing_palette.whole_files import write_whole
+from framing_palette.whole_files import check_ordinary, write_whole
 
 MOST_BYTES = 20_000_000
 
@@ -73,6 +73,7 @@ def set_aside(path: Path) -> Path | None:
 
 def _content(path: Path) -> bytes:
     try:
+        check_ordinary(path)
         with path.open("rb") as file:
             content = file.read(MOST_BYTES + 1)
     except OSError as error:

@@ -241,15 +241,35 @@ def _vocabulary(content: bytes, folder: Path) -> None:
 
 
 def _taste(content: bytes, folder: Path) -> None:
-    import json
+    from framing_palette.ranking import read_taste_file, write_taste_file
 
-    from framing_palette.ranking import taste_from_report
+    read = read_taste_file(_file(content, folder, "taste.json"))
+    write_taste_file(folder / "again.json", read.taste)
+    assert read_taste_file(folder / "again.json").taste == read.taste
+
+
+def _label(content: bytes, folder: Path) -> None:
+    from framing_palette.picture.labels import LabelFault, read_label
 
     try:
-        report = json.loads(content)
-    except (ValueError, RecursionError):
-        return
-    taste_from_report(report)
+        read_label(content)
+    except LabelFault as fault:
+        assert str(fault)
+
+
+def _place(content: bytes, folder: Path) -> None:
+    from framing_palette.jobs.place_files import shop_place
+
+    place = shop_place(_file(content, folder, "jobs.json"))
+    assert isinstance(place.shown, str)
+    assert isinstance(place.folder, Path)
+
+
+def _unsent(content: bytes, folder: Path) -> None:
+    from framing_palette.jobs.keeping_files import unsent_base
+
+    _file(content, folder, "a.base")
+    unsent_base(folder / "a.framejob")
 
 
 def _intake_results(content: bytes, folder: Path) -> None:
@@ -309,6 +329,9 @@ READERS = (
     Reader("shop", _shop, seeds.shops),
     Reader("vocabulary", _vocabulary, seeds.vocabularies),
     Reader("taste", _taste, seeds.tastes),
+    Reader("label", _label, seeds.labels),
+    Reader("place", _place, seeds.places),
+    Reader("unsent", _unsent, seeds.unsent),
     Reader("intake_results", _intake_results, seeds.intake_results),
     Reader("database", _database, seeds.databases),
     Reader("log", _log, seeds.logs),

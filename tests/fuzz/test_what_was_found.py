@@ -1,5 +1,6 @@
 """What spoilt files brought to light, each in its smallest form, so that it never comes back."""
 
+import json
 import os
 import subprocess
 from collections.abc import Callable, Iterator
@@ -26,12 +27,17 @@ from framing_palette.errors import (
     PictureFileError,
 )
 from framing_palette.jobs import read_job_file
+from framing_palette.jobs.log_files import log_tail
+from framing_palette.jobs.place_files import shop_place
+from framing_palette.jobs.store import JobStore
 from framing_palette.papers.shop_files import read_shop
 from framing_palette.papers.vocabulary_files import read_vocabulary
 from framing_palette.picture import read_picture_file
 from framing_palette.picture.intake_files import read_corners_file
+from framing_palette.picture.labels import LabelFault, read_label
 from framing_palette.picture.regions_files import read_regions_file
 from framing_palette.preview.texture_files import read_texture
+from framing_palette.ranking import read_taste_file
 from framing_palette.window.preference_files import read_preferences
 from framing_palette.window.preferences import Preferences
 
@@ -40,6 +46,7 @@ from . import seeds
 TOML: list[Callable[[Path], object]] = [read_design, read_price_book, read_shop, read_vocabulary]
 JSON: list[Callable[[Path], object]] = [read_regions_file, read_corners_file]
 OTHERS: list[Callable[[Path], object]] = [
+    read_taste_file,
     read_job_file,
     read_measurement_file,
     read_picture_file,
@@ -255,3 +262,28 @@ def test_a_file_larger_than_its_reader_takes_is_refused_before_it_is_read(
     os.truncate(path, most + 1)  # a hole: it takes no room on the disk
     told = refused(read, path)
     assert any(word in told for word in (" MB", "MiB", "GiB", "bytes", "cannot be read"))
+
+
+def test_a_number_too_large_for_a_label_is_refused() -> None:
+    label = json.loads(seeds.labels()[0]) | {"mm_per_px": 10**400}
+    with pytest.raises(LabelFault, match="mm_per_px that is no number"):
+        read_label(json.dumps(label).encode())
+
+
+@pytest.mark.parametrize(
+    "address", ["postgresql+psycopg://host:port/shop", "sqlite://:x", "sqlite://", "a://["]
+)
+def test_an_address_that_is_none_is_shown_and_refused(tmp_path: Path, address: str) -> None:
+    setting = written(tmp_path, json.dumps({"address": address}), "jobs.json")
+    place = shop_place(setting)
+    assert isinstance(place.shown, str)
+    with pytest.raises(FramingPaletteError):
+        JobStore(place.address)
+
+
+def test_a_log_of_any_length_is_read_from_its_end_alone(tmp_path: Path) -> None:
+    path = written(tmp_path, b"the end\n", "framing-palette.log")
+    os.truncate(path, 4 << 30)  # a hole: it takes no room on the disk
+    with path.open("ab") as file:
+        file.write(b"the end\n")
+    assert log_tail(tmp_path, most_bytes=8) == "the end\n"
