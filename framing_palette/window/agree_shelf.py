@@ -8,6 +8,7 @@ from framing_palette.jobs.agreeing import STATUS_WORDS
 from framing_palette.window.controls import push_button, words
 from framing_palette.window.forms import Choice, FormShelf
 from framing_palette.window.session import Session
+from framing_palette.window.ticket_wishes import TicketWishes
 
 _MOST_EVENTS = 8
 
@@ -18,7 +19,7 @@ class AgreeShelf(FormShelf):
     written = Signal(str, str)
     """A field's name and what was typed."""
     asked = Signal(str)
-    """save, print or prices."""
+    """save, print, drawings or prices."""
     status_picked = Signal(object)
     page_picked = Signal(object)
     price_picked = Signal(object)
@@ -51,10 +52,11 @@ class AgreeShelf(FormShelf):
             said = self.tr("! The shop's price book cannot be read; the example stands in.")
         self.price_told.setText(said)
 
-    def let_print(self, *, can: bool) -> None:
-        """Switch saving and printing on when a paper is in sight."""
+    def let_print(self, *, can: bool, drawings: bool = False) -> None:
+        """Switch saving and printing on when a paper is in sight, drawings with the ticket."""
         self.save.setEnabled(can)
         self.print_button.setEnabled(can)
+        self.wishes.drawings.setEnabled(drawings)
 
     def _add_client(self) -> None:
         for name, told in (
@@ -98,6 +100,9 @@ class AgreeShelf(FormShelf):
         for widget in (self.save, self.print_button, self.fault):
             column.addWidget(widget)
         self.row("", both)
+        self.wishes = TicketWishes()
+        self.wishes.drawings_asked.connect(lambda: self.asked.emit("drawings"))
+        self.row("", self.wishes)
         self.let_print(can=False)
 
     def _add_status(self) -> None:

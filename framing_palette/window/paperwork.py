@@ -15,15 +15,23 @@ from framing_palette.errors import FramingPaletteError
 from framing_palette.jobs import Job
 from framing_palette.jobs.handing_over import proposal_contents
 from framing_palette.jobs.handing_over_ticket import ticket_contents
-from framing_palette.papers import Notation, proposal_pdf, ticket_pdf, write_paper
+from framing_palette.papers import (
+    Notation,
+    TicketContents,
+    drawing_set,
+    proposal_pdf,
+    ticket_pdf,
+    write_paper,
+)
 from framing_palette.papers.contents import PageName
 from framing_palette.picture import Picture
-from framing_palette.units import Length
+from framing_palette.units import Length, LengthUnit
 from framing_palette.window.errands import Errands
 from framing_palette.window.page_files import page_images
 from framing_palette.window.preferences import Preferences
 from framing_palette.window.runner import Progress
 from framing_palette.window.session import Session
+from framing_palette.window.ticket_wishes import TicketWish
 
 if TYPE_CHECKING:
     from PySide6.QtPrintSupport import QPrinter
@@ -51,6 +59,7 @@ class _Order:
     notation: Notation
     tolerance: Length
     light: str
+    stands_out: bool
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -74,6 +83,7 @@ class Paperwork(QObject):
         self.page: PageName = "A4"
         self.with_price = False
         self.book: PriceBook | None = None
+        self.wish = TicketWish()
         self._made: dict[Paper, tuple[_Order, Made]] = {}
         self._faults: dict[Paper, tuple[_Order, str]] = {}
 
@@ -123,6 +133,21 @@ class Paperwork(QObject):
 
         self._errands.runner.start("save paper", work, done=then, failed=self._errands.tell)
 
+    def save_drawings(self, folder: Path, then: Callable[[Path], None]) -> None:
+        """Write the ticket's drawings into a folder, as SVG and DXF."""
+        order = self._order(Paper.TICKET)
+        if order is None:
+            return
+
+        def work(progress: Progress) -> Path:
+            progress.tell(0.0)
+            for drawing in drawing_set(_ticket(order)):
+                for name, content in drawing.files():
+                    write_paper(folder / name, content)
+            return folder
+
+        self._errands.runner.start("save drawings", work, done=then, failed=self._errands.tell)
+
     def print_on(self, paper: Paper, printer: "QPrinter", then: Callable[[], None]) -> None:
         """Print a finished paper; its pages are made ready in the background."""
         made = self.made(paper)
@@ -152,16 +177,20 @@ class Paperwork(QObject):
             catalogue=session.catalogue,
             page=self.page,
             book=self.book if self.with_price and is_proposal else None,
-            notation=notation_of(session.preferences),
+            notation=notation_of(
+                session.preferences, both_units=self.wish.both_units and not is_proposal
+            ),
             tolerance=session.preferences.tolerance,
             light=session.light if is_proposal else "",
+            stands_out=self.wish.stands_out and not is_proposal,
         )
 
 
-def notation_of(preferences: Preferences) -> Notation:
-    """Return how lengths are written on paper."""
+def notation_of(preferences: Preferences, *, both_units: bool = False) -> Notation:
+    """Return how lengths are written on paper, in the other unit too if wished."""
     denominator = {16: 16, 32: 32, 64: 64}[preferences.denominator]
-    notation = Notation(preferences.unit)
+    other: LengthUnit = "mm" if preferences.unit == "in" else "in"
+    notation = Notation(preferences.unit, other if both_units else None)
     return replace(notation, denominator=denominator)  # type: ignore[arg-type]
 
 
@@ -182,10 +211,7 @@ def draw_pages(printer: "QPrinter", pages: tuple[QImage, ...]) -> None:
 def _made(order: _Order, progress: Progress) -> Made:
     progress.tell(0.0)
     if order.paper is Paper.TICKET:
-        ticket = ticket_contents(
-            order.job, order.catalogue, notation=order.notation, tolerance=order.tolerance
-        )
-        pdf = ticket_pdf(ticket, page=order.page)
+        pdf = ticket_pdf(_ticket(order), page=order.page)
     else:
         if order.picture is None:
             raise TypeError("a proposal without its picture was ordered")
@@ -204,11 +230,22 @@ def _made(order: _Order, progress: Progress) -> Made:
     return Made(pdf, page_images(pdf))
 
 
+def _ticket(order: _Order) -> TicketContents:
+    return ticket_contents(
+        order.job,
+        order.catalogue,
+        notation=order.notation,
+        tolerance=order.tolerance,
+        out_of_rabbet=order.stands_out,
+    )
+
+
 def _same(one: _Order, other: _Order) -> bool:
     return (
         one.job is other.job
         and one.picture is other.picture
         and one.catalogue is other.catalogue
-        and (one.page, one.book, one.notation, one.tolerance, one.light)
-        == (other.page, other.book, other.notation, other.tolerance, other.light)
+        and (one.page, one.book, one.notation, one.tolerance)
+        == (other.page, other.book, other.notation, other.tolerance)
+        and (one.light, one.stands_out) == (other.light, other.stands_out)
     )

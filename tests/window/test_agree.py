@@ -19,6 +19,7 @@ from framing_palette.window.paperwork import Paper, draw_pages
 from framing_palette.window.shell import Shell
 from framing_palette.window.steps.agree import AgreeStage, AgreeStep
 from framing_palette.window.steps.step import Standing
+from tests.papers.made_up import words_of
 from tests.window.buildable import BUILDABLE
 
 inch = Length.inches
@@ -196,3 +197,51 @@ def is_written_on(image: QImage) -> bool:
     small = image.scaled(60, 80).convertToFormat(QImage.Format.Format_Grayscale8)
     tones = {small.pixelColor(x, y).lightness() for x in range(60) for y in range(80)}
     return len(tones) > 10
+
+
+def test_both_units_stand_on_the_ticket_when_wished(step: AgreeStep, qtbot: QtBot) -> None:
+    step.choose(0)
+    turn_to(step, qtbot, "ticket")
+    made = step.paperwork.made(Paper.TICKET)
+    assert made is not None
+    assert "304.8" not in words_of(made.pdf)
+    qtbot.mouseClick(shelf_of(step).wishes.units.chips[True], LEFT)
+    rest(step, qtbot)
+    both = step.paperwork.made(Paper.TICKET)
+    assert both is not None
+    assert "304.8 × 228.6 mm" in words_of(both.pdf)
+    assert "12 × 9 in" in words_of(both.pdf)
+
+
+def test_a_deep_stack_is_refused_until_the_framer_lets_it_stand_out(
+    step: AgreeStep, qtbot: QtBot
+) -> None:
+    building.take_in_hand(step.session, 0)
+    building.use_sample(step.session, "thin-ash", "moulding")
+    step.choose(0)
+    turn_to(step, qtbot, "ticket")
+    assert "missing" in stage_of(step).papers[Paper.TICKET].told.text()
+    assert not shelf_of(step).wishes.drawings.isEnabled()
+    qtbot.mouseClick(shelf_of(step).wishes.deep.chips[True], LEFT)
+    rest(step, qtbot)
+    made = step.paperwork.made(Paper.TICKET)
+    assert made is not None
+    assert "The stack stands out of the rabbet" in words_of(made.pdf)
+
+
+def test_the_drawings_of_the_ticket_are_saved_as_svg_and_dxf(
+    step: AgreeStep, qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    step.choose(0)
+    turn_to(step, qtbot, "ticket")
+    monkeypatch.setattr(
+        "framing_palette.window.steps.agree.QFileDialog.getExistingDirectory",
+        lambda *_asked: str(tmp_path),
+    )
+    qtbot.mouseClick(shelf_of(step).wishes.drawings, LEFT)
+    rest(step, qtbot)
+    names = sorted(path.name for path in tmp_path.iterdir() if path.is_file())
+    assert names == [
+        "face.dxf", "face.svg", "mat-1.dxf", "mat-1.svg", "section.dxf", "section.svg",
+    ]  # fmt: skip
+    assert "The drawings are in" in shelf_of(step).fault.text()

@@ -29,6 +29,7 @@ from framing_palette.window.price_keeper import PriceKeeper
 from framing_palette.window.price_shelf import PriceShelf
 from framing_palette.window.steps.measure import is_settled
 from framing_palette.window.steps.step import Counter, Standing, Step
+from framing_palette.window.ticket_wishes import TicketWish
 from framing_palette.window.tokens import WIDE_MARGIN
 
 DESIGNS = "designs"
@@ -69,6 +70,7 @@ class AgreeStep(Step):
         shelf.status_picked.connect(self._set_status)
         shelf.page_picked.connect(self._set_page)
         shelf.price_picked.connect(self._show_price)
+        shelf.wishes.wished.connect(self._set_wish)
         self.shelf_widget = shelf
         self.price_shelf = PriceShelf(self.session, self.keeper)
         self.price_shelf.left.connect(self.leave_prices)
@@ -142,7 +144,7 @@ class AgreeStep(Step):
         paper = self._paper_in_sight()
         if self.shelf_widget is not None:
             can = paper is not None and self.paperwork.made(paper) is not None
-            self.shelf_widget.let_print(can=can)
+            self.shelf_widget.let_print(can=can, drawings=can and paper is Paper.TICKET)
 
     def _write(self, name: str, text: str) -> None:
         job = self.session.desk.job
@@ -178,6 +180,10 @@ class AgreeStep(Step):
         self.paperwork.page = "Letter" if page == "Letter" else "A4"
         self._follow()
 
+    def _set_wish(self, wish: TicketWish) -> None:
+        self.paperwork.wish = wish
+        self._follow()
+
     def _show_price(self, shown: object) -> None:
         self.paperwork.with_price = shown == "shown"
         if self.stage_widget is not None:
@@ -205,6 +211,13 @@ class AgreeStep(Step):
         if how == "print":
             self._print(paper)
             return
+        if how == "drawings":
+            folder = QFileDialog.getExistingDirectory(
+                self.stage_widget, self.tr("Where to save the drawings")
+            )
+            if folder:
+                self.paperwork.save_drawings(Path(folder), self._tell_drawn)
+            return
         suggested = f"{job.number} {paper.value}.pdf"
         name, _ = QFileDialog.getSaveFileName(
             self.stage_widget, self.tr("Save the page"), suggested, "PDF (*.pdf)"
@@ -224,6 +237,11 @@ class AgreeStep(Step):
     def _tell_saved(self, path: Path) -> None:
         if self.shelf_widget is not None:
             self.shelf_widget.say(self.tr("Saved as ") + path.name + ".")
+
+    def _tell_drawn(self, folder: Path) -> None:
+        if self.shelf_widget is not None:
+            said = self.tr("The drawings are in {folder}.").format(folder=folder.name)
+            self.shelf_widget.say(said)
 
     def _tell_printed(self) -> None:
         if self.shelf_widget is not None:
