@@ -1,6 +1,5 @@
 """Taste effect: what the shop's own weights change in a shortlist, sample by sample."""
 
-from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 import numpy as np
@@ -121,8 +120,3 @@ def _weight_words(name: str, pair: tuple[float, float], part: float) -> str:
     speaks = "counts" if pair[0] >= 0 else "is held against a sample"
     change = "more" if part >= 1.0 else "less"
     return f"{told[0].upper()}{told[1:]} {speaks} {abs(part - 1.0) * 100:.0f}\u00a0% {change}."
-
-
-def moved_codes(shift: Shift) -> Sequence[str]:
-    """Return the codes of the samples that are told of."""
-    return [move.code for move in shift.moves]

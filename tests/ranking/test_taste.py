@@ -191,3 +191,10 @@ def test_a_pair_left_undecided_is_remembered_once():
     assert taste.passed == (pair,)
     assert taste.pairs_of("sea") == {pair[1]}
     assert taste.pairs_of("land") == frozenset()
+
+
+def test_choices_on_one_picture_alone_are_each_held_back_for_themselves():
+    fit = fit_taste(shop(200, weights=VIVID_LOVERS, on=1))
+    assert fit.pictures == 1
+    assert fit.in_use
+    assert "on 1 picture:" in fit.words
