@@ -93,16 +93,17 @@ class _Witness:
     """Something plain that can tell the light, and what is asked of it.
 
     ``degree`` is that of the surface, ``roughest`` the largest robust deviation from it in the
-    logarithm of light.
+    logarithm of light; ``least_filled`` is the share of its outline that must be bare.
     """
 
     name: str
     degree: int
     roughest: float
+    least_filled: float
 
 
-SHEET: Final = _Witness("the sheet", HIGHEST_DEGREE, 0.03)
-TABLE: Final = _Witness("the table", 4, 0.015)  # it must bridge the middle, where the art lies
+SHEET: Final = _Witness("the sheet", HIGHEST_DEGREE, 0.03, 0.7)
+TABLE: Final = _Witness("the table", 4, 0.015, 0.0)  # it must bridge where the art lies
 
 
 def _told(
@@ -137,9 +138,15 @@ def _told(
             f"the light falls off {fall_off:.1f} times across {witness.name}",
             todo="set the lamps so that both sides are lit alike",
         )
+    area = _outline(plain)
+    if _filled(plain, area) < witness.least_filled:
+        raise LightError(
+            f"{witness.name} is covered in part",
+            todo="take everything off it and photograph it bare",
+        )
     coefficients[0] -= float(np.log(np.exp(fitted[plain]).mean()))
     proportions = linear_srgb.shape[1] / linear_srgb.shape[0]
-    return LightField(tuple(map(float, coefficients)), _outline(plain), proportions, fall_off)
+    return LightField(tuple(map(float, coefficients)), area, proportions, fall_off)
 
 
 def _check_exposure(light: FloatArray, clipped: FloatArray, witness: _Witness) -> None:
@@ -219,6 +226,17 @@ def _smooth_piece(level: Float64Array, usable: BoolArray, sought: BoolArray) -> 
         return np.zeros_like(usable)
     held = np.bincount(labels[sought], minlength=count)
     return np.asarray(labels == 1 + int(np.argmax(held[1:])))
+
+
+def _filled(plain: BoolArray, area: tuple[Point, ...]) -> float:
+    """Return the share of an outline that is plain."""
+    import cv2
+
+    rows, columns = plain.shape
+    inside = np.zeros((rows, columns), np.uint8)
+    outline = np.rint(np.asarray(area) * (columns, rows) - 0.5).astype(np.int32)
+    cv2.fillConvexPoly(inside, outline, 1)
+    return float(plain[inside > 0].mean())
 
 
 def _outline(plain: BoolArray) -> tuple[Point, ...]:

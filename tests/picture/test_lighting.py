@@ -128,6 +128,11 @@ def test_a_picture_full_of_things_is_no_plain_sheet() -> None:
         light_of_sheet(linear(np.ascontiguousarray(scene().srgb_u8[150:800, 100:790])))
 
 
+def test_a_sheet_with_the_art_still_on_it_is_refused() -> None:
+    with pytest.raises(LightError, match="covered in part"):
+        light_of_sheet(linear(scene().srgb_u8))
+
+
 def test_a_sheet_that_ends_before_the_art_does_is_refused() -> None:
     field = sheet(**UNEVEN, covers=0.6)
     wishes = IntakeWishes(corners=corners_of(scene()), light=field)
