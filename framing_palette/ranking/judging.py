@@ -8,7 +8,7 @@ from framing_palette.arrays import BoolArray, Float64Array
 from framing_palette.ranking.measuring import MeasureColumns
 from framing_palette.ranking.ramps import rise, saturating, sigmoid
 from framing_palette.ranking.rule import Limits, Rule, Weights
-from framing_palette.ranking.verdicts import Verdict
+from framing_palette.ranking.verdicts import Measures, Verdict
 
 CLEAR_STEP = (15.0, 40.0)  # L* between which a colour comes to stand clear of what it touches
 PART_RELATES = 0.25  # a part of the sample that repeats the picture relates the whole to it
@@ -52,27 +52,32 @@ class JudgementColumns:
 
 def qualities(measures: MeasureColumns, rule: Rule) -> Float64Array:
     """Return what the weights multiply, shape (n, number of ``QUALITIES``), in their order."""
-    limits = rule.limits
-    known_texture = np.where(np.isnan(measures.texture), 0.5, measures.texture)
-    table = {
-        "echo": measures.echo,
-        "kin": measures.kin * (1.0 - measures.vividness),
-        "meaning": measures.meaning,
-        "cover": measures.cover,
-        "foil": measures.plain * (1.0 - measures.echo),
-        "harmony": measures.harmony,
-        "texture": known_texture,
-        "softness": measures.softness,
-        "depth": measures.depth,
-        "vivid": measures.vividness,
-        "bright": measures.brightness,
-        "pull": np.log1p(measures.pull),
-        "warmth": saturating(measures.warmth, limits.warmth_limit),
-        "near_miss": measures.near_miss,
-        "stray": measures.stray,
-        "glitter": measures.glitter * (0.4 + 0.6 * measures.brightness),
-    }
+    table = quality_table(measures, rule)
     return np.column_stack([table[name] for name in QUALITIES])
+
+
+def quality_table(measures: MeasureColumns | Measures, rule: Rule) -> dict[str, Float64Array]:
+    """Return what the weights multiply, by name, of many samples or of one, shape (n,) or ()."""
+    texture = np.asarray(measures.texture)
+    glitter = measures.glitter * (0.4 + 0.6 * measures.brightness)
+    return {
+        "echo": np.asarray(measures.echo),
+        "kin": np.asarray(measures.kin * (1.0 - measures.vividness)),
+        "meaning": np.asarray(measures.meaning),
+        "cover": np.asarray(measures.cover),
+        "foil": np.asarray(measures.plain * (1.0 - measures.echo)),
+        "harmony": np.asarray(measures.harmony),
+        "texture": np.where(np.isnan(texture), 0.5, texture),
+        "softness": np.asarray(measures.softness),
+        "depth": np.asarray(measures.depth),
+        "vivid": np.asarray(measures.vividness),
+        "bright": np.asarray(measures.brightness),
+        "pull": np.log1p(measures.pull),
+        "warmth": saturating(measures.warmth, rule.limits.warmth_limit),
+        "near_miss": np.asarray(measures.near_miss),
+        "stray": np.asarray(measures.stray),
+        "glitter": np.asarray(glitter),
+    }
 
 
 def judge(measures: MeasureColumns, rule: Rule) -> JudgementColumns:
@@ -122,11 +127,11 @@ def foreignness(measures: MeasureColumns, related: Float64Array, limits: Limits)
     return np.where(related < limits.related, clear, 0.0)
 
 
-def faults(measures: MeasureColumns, limits: Limits) -> dict[str, Float64Array]:
-    """Return the faults of each sample alone, by name, 0..1, each of shape (n,)."""
+def faults(measures: MeasureColumns | Measures, limits: Limits) -> dict[str, Float64Array]:
+    """Return the faults that a sample has in itself, by name, 0..1, each of shape (n,) or ()."""
     return {
-        "near_miss": measures.near_miss,
-        "overpowering": measures.overpowering,
-        "stray": measures.stray,
+        "near_miss": np.asarray(measures.near_miss),
+        "overpowering": np.asarray(measures.overpowering),
+        "stray": np.asarray(measures.stray),
         "warmth": saturating(measures.warmth, limits.warmth_limit),
     }

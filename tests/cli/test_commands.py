@@ -74,6 +74,8 @@ def test_rank_in_words_names_code_verdict_and_reason(
     assert "M-3" in ended.out
     assert "clash" in ended.out
     assert "pull" in ended.out
+    assert "clash, by " in ended.out
+    assert ended.out.count("merit ") == ended.out.count("; pull ")
 
 
 def test_without_regions_the_focus_is_said_to_be_a_guess(command: Command, picture: Path) -> None:
@@ -116,7 +118,9 @@ def test_search_in_words_says_how_many_combinations_it_is_the_best_of(
     ended = command(*words)
     assert "combinations considered" in ended.out
     assert "pull" not in ended.out
-    assert "pull" in command(*words, "--explain").out
+    explained = command(*words, "--explain").out
+    assert "pull" in explained
+    assert "merit " in explained
 
 
 def test_size_of_the_published_form_agrees_with_the_sums_by_hand(

@@ -38,7 +38,9 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     )
     parser.add_argument("--top", type=int, metavar="N", help="only the best N (default: all)")
     parser.add_argument("--width", metavar="LENGTH", help="how wide the sample will be seen")
-    parser.add_argument("--explain", action="store_true", help="add every measure to each line")
+    parser.add_argument(
+        "--explain", action="store_true", help="add to each line its measures and what decided"
+    )
     parser.add_argument(
         "--taste",
         type=Path,
@@ -100,9 +102,12 @@ def _rule_of(path: Path | None) -> "tuple[Rule, dict[str, Any]]":
 
 
 def _print_line(place: int, line: "RankedSample", *, explain: bool) -> None:
+    from framing_palette.ranking.explaining import decided_in_words
+
     sample = line.sample
     print(f"{place:4d}  {line.verdict.value:<10}  {line.score:.3f}  {sample.code}  {sample.name}")
     for reason in line.reasons:
         print(f"      {reason}")
     if explain:
         print(f"      {measures_in_words(line)}")
+        print(f"      {decided_in_words(line)}")

@@ -52,7 +52,9 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
         metavar="CODE",
         help="a sample that no design may use; may be given several times",
     )
-    parser.add_argument("--explain", action="store_true", help="add every layer's measures")
+    parser.add_argument(
+        "--explain", action="store_true", help="add every layer's measures and what decided"
+    )
     add_json(parser)
 
 
@@ -67,6 +69,7 @@ def run(arguments: argparse.Namespace) -> None:
     from framing_palette.catalogue import Kind
     from framing_palette.design import search_designs, search_report
     from framing_palette.errors import FieldError
+    from framing_palette.ranking.explaining import decided_in_words
 
     names = [name.strip() for name in arguments.layers.split(",")]
     unknown = [name for name in names if name not in KINDS]
@@ -97,6 +100,7 @@ def run(arguments: argparse.Namespace) -> None:
             print(f"    {reason}")
         for line in design.ranked if arguments.explain else ():
             print(f"    {line.sample.code}, {line.verdict.value}: {measures_in_words(line)}")
+            print(f"      {decided_in_words(line)}")
     print(f"{result.candidates_considered:,} combinations considered.")
 
 
