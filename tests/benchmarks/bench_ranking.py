@@ -6,7 +6,7 @@ sample colour to every colour of the picture by colour-science.
 """
 
 import warnings
-from time import perf_counter
+from time import process_time
 
 import numpy as np
 import pytest
@@ -19,6 +19,9 @@ from tests.judgement.pictures import reading
 from tests.ranking.by_hand import sample
 
 PICTURE = "astronaut"
+LEAST_GAIN = 1.0  # all measures cost no more than the nearest colour alone
+MOST_FOR_WORDS = 6.0  # times the bare judging of the rack
+MOST_FOR_SEARCH = 25.0
 FIVE = (Kind.MAT, Kind.WRAPPED_FILLET, Kind.MAT, Kind.WOOD_FILLET, Kind.MOULDING)
 USUAL_RACK = (Kind.MAT,) * 44 + (Kind.WRAPPED_FILLET,) * 16 + (Kind.WOOD_FILLET,) * 12 + (
     Kind.MOULDING,
@@ -36,11 +39,12 @@ def _rack(count: int):
 
 
 def _best_seconds(action, rounds: int = 5) -> float:
+    """Processor time, all cores together: the clock tells of a busy machine's other work too."""
     times = []
     for _ in range(rounds):
-        start = perf_counter()
+        start = process_time()
         action()
-        times.append(perf_counter() - start)
+        times.append(process_time() - start)
     return min(times)
 
 
@@ -65,10 +69,11 @@ def test_judging_a_catalogue_against_a_full_reading(benchmark, count, target_sec
     seconds = _best_seconds(lambda: ranking(found, columns))
     reference = _reference_seconds(columns, found)
     print(
-        f"\n{count:7d} samples: all measures, verdicts and order {1000 * seconds:.0f} ms "
-        f"(target {1000 * target_seconds:.0f} ms); nearest colour alone by colour-science "
+        f"\n{count:7d} samples: all measures, verdicts and order {1000 * seconds:.0f} ms of "
+        f"processor time (target {1000 * target_seconds:.0f} ms by the clock); nearest colour alone by colour-science "
         f"{1000 * reference:.0f} ms: ratio {reference / seconds:.1f}"
     )
+    assert reference / seconds >= LEAST_GAIN
 
 
 def test_words_and_stability_of_a_shown_shortlist(benchmark):
@@ -80,6 +85,7 @@ def test_words_and_stability_of_a_shown_shortlist(benchmark):
         f"\nbest 50 of 10,000 with words and stability {1000 * seconds:.0f} ms; "
         f"ratio to bare judging {seconds / bare:.1f}"
     )
+    assert seconds <= MOST_FOR_WORDS * bare
 
 
 def test_the_best_five_of_all_five_layer_designs(benchmark):
@@ -94,3 +100,4 @@ def test_the_best_five_of_all_five_layer_designs(benchmark):
         f"(target 3 s); ratio to judging the catalogue once {seconds / judging:.1f}"
     )
     assert len(result.designs) == 5
+    assert seconds <= MOST_FOR_SEARCH * judging
