@@ -11,9 +11,6 @@ from framing_palette.papers.contents import (
     MeasuredArt,
     Notation,
     PageName,
-    ProposalContents,
-    ProposalOption,
-    PublicPrice,
     Shop,
     StockSheets,
     TicketContents,
@@ -25,6 +22,7 @@ from framing_palette.papers.drawing_set import NamedDrawing, drawing_set
 from framing_palette.papers.drawing_svg import svg_text
 from framing_palette.papers.paper_files import paper_folder, write_paper
 from framing_palette.papers.proposal import panel_sizes, proposal_pdf
+from framing_palette.papers.proposal_contents import ProposalContents, ProposalOption, PublicPrice
 from framing_palette.papers.shop_files import read_shop
 from framing_palette.papers.ticket import ticket_pdf
 from framing_palette.papers.vocabulary import Descriptors, Vocabulary, Word

@@ -3,9 +3,10 @@
 from typing import Final
 
 from framing_palette.errors import FieldError
-from framing_palette.papers.contents import MOST_OPTIONS, PageName, ProposalContents
+from framing_palette.papers.contents import MOST_OPTIONS, PageName
 from framing_palette.papers.paper_pdf import pdf_bytes
 from framing_palette.papers.paper_sizes import PAPERS, Group, Paper, poured
+from framing_palette.papers.proposal_contents import ProposalContents
 from framing_palette.papers.proposal_parts import (
     GUTTER,
     LETTER,

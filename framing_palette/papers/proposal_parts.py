@@ -7,8 +7,8 @@ from io import BytesIO
 from typing import Final, Literal
 
 from framing_palette.arrays import UInt8Array
-from framing_palette.papers.contents import ProposalContents, ProposalOption, PublicPrice
 from framing_palette.papers.paper_sizes import Group
+from framing_palette.papers.proposal_contents import ProposalContents, ProposalOption, PublicPrice
 from framing_palette.papers.setting import (
     RULE,
     Style,

@@ -36,7 +36,7 @@ from framing_palette.papers import (
     StockSheets,
     TicketContents,
 )
-from framing_palette.papers.contents import PublicPrice
+from framing_palette.papers.proposal_contents import PublicPrice
 from framing_palette.picture import Texture
 from framing_palette.units import Length
 

@@ -8,8 +8,8 @@ import pytest
 
 from framing_palette.errors import FieldError
 from framing_palette.papers import ProposalOption, proposal_pdf
-from framing_palette.papers.contents import PublicPrice
 from framing_palette.papers.proposal import panel_sizes, proposal_pages
+from framing_palette.papers.proposal_contents import PublicPrice
 from framing_palette.papers.proposal_parts import ON_COLOUR
 from framing_palette.papers.shapes import Photo
 from tests.papers.layouts import outside, overlaps
