@@ -4,7 +4,7 @@ from fractions import Fraction
 from math import cos, hypot, pi, sin
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 from scipy.integrate import quad
 from scipy.special import ellipe
@@ -42,6 +42,7 @@ def design(*layers, **facts):
 SIDES = st.integers(50, 1500)
 
 
+@settings(max_examples=50)
 @given(SIDES, SIDES)
 def test_the_perimeter_is_that_of_the_elliptic_integral(width, height):
     """4 a E(m), m = 1 - (b/a)^2, by SciPy's complete elliptic integral of the second kind."""
@@ -57,6 +58,7 @@ def test_a_circle_s_perimeter_is_pi_times_its_width_rounded_up_to_a_tenth():
     assert perimeter(mm(100), mm(100)) == mm("314.2")
 
 
+@settings(max_examples=25)
 @given(SIDES, SIDES, st.integers(2, 40))
 def test_the_narrowest_reveal_is_the_least_distance_between_the_two_outlines(width, height, reveal):
     """By brute force: points of the outer ellipse against points of the inner one."""

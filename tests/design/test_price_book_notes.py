@@ -4,7 +4,7 @@ from dataclasses import replace
 from decimal import Decimal
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from framing_palette.design import Part, PriceBook, price_book_from_text
@@ -119,6 +119,7 @@ EDITS = st.lists(
 )
 
 
+@settings(max_examples=40)
 @given(EDITS)
 def test_whatever_is_changed_in_whatever_order_reads_back_as_the_same_book(edits):
     book, text = BOOK, TEXT
