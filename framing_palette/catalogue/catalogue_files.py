@@ -1,5 +1,6 @@
 """Catalogue folders: read with all their problems told at once."""
 
+import sys
 from collections.abc import Iterator, Mapping
 from pathlib import Path
 
@@ -67,7 +68,7 @@ def stream_samples(folder: Path, problems: ProblemList) -> Iterator[Sample]:
     """
     names = file_names(folder)
     rows = _sample_rows(folder, names, ProblemList(0))
-    codes = {code for row in rows if (code := usable_code(row))}
+    codes = {sys.intern(code) for row in rows if (code := usable_code(row))}
     beside = ProblemList()
     facts = read_companions(folder, names, codes, beside)
     seen: dict[str, int] = {}

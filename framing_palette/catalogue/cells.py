@@ -66,7 +66,7 @@ class RowReader:
         if reason:
             self.tell(column, reason + so)
             return ""
-        return sys.intern(code)
+        return code
 
     def number(
         self, column: str, *, least: float = -math.inf, most: float = math.inf

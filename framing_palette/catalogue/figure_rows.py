@@ -4,6 +4,7 @@ A row as Python values takes some ten times the memory of its figures, and a lar
 million rows; so they wait as plain doubles until their sample takes them.
 """
 
+import sys
 from array import array
 
 
@@ -24,7 +25,7 @@ class FigureRows:
         """Keep one more row of a code."""
         rows = self._rows.get(code)
         if rows is None:
-            rows = self._rows[code] = array("d")
+            rows = self._rows[sys.intern(code)] = array("d")  # one text for all tables
         rows.extend(figures)
 
     def first_figures(self, code: str) -> list[float]:

@@ -115,11 +115,27 @@ def measure_swatch_folder(
 
 
 def samples_from_intake(
-    results: Sequence[SwatchResult], kind: Kind, *, mm_per_px: float | None = None
+    results: Sequence[SwatchResult],
+    kind: Kind,
+    *,
+    mm_per_px: float | None = None,
+    in_catalogue: bool = True,
 ) -> tuple[Sample, ...]:
     """Return measured swatches as new samples, their codes being the files' names.
 
     Those that could not be measured, or whose name is no code, are left out.
+
+    Parameters
+    ----------
+    results
+        Of an intake.
+    kind
+        Of all of them.
+    mm_per_px
+        Scale of the photographs.
+    in_catalogue
+        Whether the photographs are to be the catalogue's pictures of the surfaces; False keeps
+        the measures alone.
     """
     return tuple(
         Sample(
@@ -129,8 +145,8 @@ def samples_from_intake(
             colours=result.colours,
             finish=result.finish,
             texture=result.texture,
-            texture_file=result.file,
-            texture_mm_per_px=mm_per_px,
+            texture_file=result.file if in_catalogue else "",
+            texture_mm_per_px=mm_per_px if in_catalogue else None,
             colour_origin=photograph_origin(result.uncertainty_delta_e),
         )
         for result in results

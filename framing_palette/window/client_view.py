@@ -8,10 +8,15 @@ from PySide6.QtCore import QEvent, QRectF, Qt, QTimer, QVariantAnimation
 from PySide6.QtGui import QGuiApplication, QKeyEvent, QPainter, QPaintEvent, QPixmap
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
+from framing_palette.catalogue import LIGHT_WORDS
+from framing_palette.window.building import design_in_hand
 from framing_palette.window.canvas.border import BorderLayer
 from framing_palette.window.canvas.canvas import Canvas
 from framing_palette.window.canvas.outlook import Outlook
+from framing_palette.window.errands import Errands
 from framing_palette.window.greys import surround_color
+from framing_palette.window.light_bar import DAYLIGHT
+from framing_palette.window.preview_pane import PreviewPane
 from framing_palette.window.session import Session
 from framing_palette.window.swatches import SwatchBook
 from framing_palette.window.theme import type_font
@@ -25,7 +30,7 @@ _TURNING_LIGHTNESS = 55
 class ClientView(QWidget):
     """A window of its own, on the second screen where there is one."""
 
-    def __init__(self, session: Session, swatches: SwatchBook) -> None:
+    def __init__(self, session: Session, swatches: SwatchBook, errands: Errands) -> None:
         super().__init__()
         self.setWindowTitle(self.tr("Framing Palette: the picture"))
         self._session = session
@@ -33,17 +38,24 @@ class ClientView(QWidget):
         self.canvas.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.canvas.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
         self.canvas.add_layer(BorderLayer(session, swatches))
+        self.at_home = PreviewPane(
+            session, errands, "client at home", lambda: design_in_hand(session)
+        )
         self.caption = _Caption(session)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
         column.addWidget(self.canvas, 1)
+        column.addWidget(self.at_home, 1)
         column.addWidget(self.caption)
         self._veil = _Veil(self)
         self._soon = QTimer(self, interval=_REST_MS, singleShot=True)
         self._soon.timeout.connect(self._fade)
         session.laid_changed.connect(self._on_laid)
         session.preferences_changed.connect(self.update)
+        for signal in (session.light_changed, session.job_changed, session.in_hand_changed):
+            signal.connect(self._follow_light)
+        self._follow_light()
 
     def open(self) -> None:
         """Show on the second screen, or over this one."""
@@ -70,6 +82,15 @@ class ClientView(QWidget):
         super().changeEvent(event)
         self.update()
 
+    def _follow_light(self) -> None:
+        """Show the design in hand as it looks at home, once such a light is chosen."""
+        is_at_home = is_seen_at_home(self._session)
+        self.canvas.setVisible(not is_at_home)
+        self.at_home.setVisible(is_at_home)
+        if is_at_home:
+            self.at_home.follow()
+        self.caption.update()
+
     def _on_laid(self) -> None:
         if self.isVisible() and not self._session.preferences.reduced_motion:
             self._veil.cover(self.canvas.grab() if self._veil.isHidden() else None)
@@ -78,6 +99,11 @@ class ClientView(QWidget):
     def _fade(self) -> None:
         self.caption.update()
         self._veil.lift()
+
+
+def is_seen_at_home(session: Session) -> bool:
+    """Tell whether there is a design to be seen in another light than the shop's."""
+    return session.light != DAYLIGHT and design_in_hand(session) is not None
 
 
 class _Veil(QWidget):
@@ -128,6 +154,9 @@ class _Caption(QWidget):
     def text(self) -> str:
         """Return the names of what is laid round, from the art outward."""
         rack = self._session.catalogue
+        if is_seen_at_home(self._session):
+            light = LIGHT_WORDS[self._session.light]
+            return self.tr("As it looks under {light}").format(light=light)
         names = [rack[code].name for code in self._session.desk.laid if code in rack]
         if not names:
             job = self._session.desk.job

@@ -144,7 +144,7 @@ class Shell(QWidget):
     def toggle_client_view(self) -> None:
         """Bring the client's view, or put it away."""
         if self.client_view is None:
-            self.client_view = ClientView(self.session, self.counter.swatches)
+            self.client_view = ClientView(self.session, self.counter.swatches, self.errands)
         if self.client_view.isVisible():
             self.client_view.hide()
         else:

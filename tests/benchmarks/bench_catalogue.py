@@ -4,10 +4,10 @@ Each time stands beside a named reference in the same run: reading the same byte
 sample in turn, or decoding the same photograph.  Targets, by the clock of an idle machine of two
 cores: import under 60 s, open under 1 s, search under 50 ms, swatch under 1 s, memory under 400 MB.
 
-Measured on 2 cores with five times as much other work (load 10), in processor time: tables read
-and kept in 19 s (53 s by the clock), previewed and imported into SQLite in 8 s more (25 s by the
-clock), opened from the cache in 0.12 s, words searched in 6 to 12 ms, a 12 megapixel swatch in
-0.46 s.  Memory: 78 MB to open, 420 MB at the peak of the first reading, which is 5 % too much.
+Measured on 2 busy cores, in processor time: tables read and kept in 17 to 19 s, imported into
+SQLite in 6 s more, opened from the cache in 0.12 s, words searched in 6 to 12 ms, a 12 megapixel
+swatch in 0.46 s.  Memory: 78 MB to open, 324 MB at the peak of the first reading, 214 MB to import
+what was read.
 """
 
 import csv

@@ -92,3 +92,21 @@ def test_the_proposal_is_made_in_the_light_that_the_client_saw(
     assert lit is not None
     assert ticket is not None
     assert (plain.light, lit.light, ticket.light) == ("D50", "A", "")
+
+
+def test_the_client_sees_the_design_in_that_light_and_the_picture_again_in_daylight(
+    stage: BuildStage, open_shell: Shell, qtbot: QtBot
+) -> None:
+    open_shell.toggle_client_view()
+    view = open_shell.client_view
+    assert view is not None
+    assert view.at_home.isHidden()
+    pick(stage, "LED-B1")
+    rest(open_shell, qtbot)
+    assert view.canvas.isHidden()
+    assert view.at_home.rendered is not None
+    assert view.caption.text() == "As it looks under warm LEDs (2700 K)"
+    pick(stage, "D50")
+    rest(open_shell, qtbot)
+    assert view.at_home.isHidden()
+    assert not view.canvas.isHidden()

@@ -5,13 +5,14 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QPlainTextEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFileDialog, QPlainTextEdit, QVBoxLayout, QWidget
 
 from framing_palette.catalogue import Kind
 from framing_palette.units import Length
 from framing_palette.window.controls import push_button, words
 from framing_palette.window.errands import Errands
 from framing_palette.window.forms import Choice, LengthField, scrolled
+from framing_palette.window.rack.button_rows import at_left
 from framing_palette.window.rack.file_drops import FileDrops
 from framing_palette.window.rack.import_sheet import KIND_WORDS
 from framing_palette.window.rack.state import RackState
@@ -148,7 +149,7 @@ class ContactSheet(FileDrops):
         )
         column.addWidget(words(self.tr("Width of what it shows (may be left out)"), size="small"))
         column.addWidget(self.width_field)
-        column.addLayout(_at_left(self.open_button))
+        column.addLayout(at_left(self.open_button))
         found = QVBoxLayout(self.results)
         found.setContentsMargins(0, 0, 0, 0)
         found.setSpacing(GAP)
@@ -160,7 +161,7 @@ class ContactSheet(FileDrops):
         self.codes.setTabChangesFocus(True)
         found.addWidget(self.codes)
         found.addWidget(self.kinds)
-        found.addLayout(_at_left(self.put))
+        found.addLayout(at_left(self.put))
         column.addWidget(self.results)
         column.addWidget(self.said)
         column.addStretch(1)
@@ -191,10 +192,3 @@ class ContactSheet(FileDrops):
             self._width = width
             if self._path is not None:
                 self.look_at(self._path)
-
-
-def _at_left(button: QWidget) -> QHBoxLayout:
-    row = QHBoxLayout()
-    row.addWidget(button)
-    row.addStretch(1)
-    return row

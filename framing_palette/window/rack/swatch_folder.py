@@ -3,12 +3,13 @@
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFileDialog, QLineEdit, QVBoxLayout, QWidget
 
 from framing_palette.catalogue import Kind
 from framing_palette.window.controls import push_button, words
 from framing_palette.window.errands import Errands
 from framing_palette.window.forms import Choice, scrolled
+from framing_palette.window.rack.button_rows import at_left
 from framing_palette.window.rack.file_drops import FileDrops
 from framing_palette.window.rack.import_sheet import KIND_WORDS
 from framing_palette.window.rack.state import RackState
@@ -16,7 +17,6 @@ from framing_palette.window.runner import Progress
 from framing_palette.window.tokens import GAP, MARGIN, SECTION, WIDE_MARGIN
 
 if TYPE_CHECKING:
-    from framing_palette.catalogue import Sample
     from framing_palette.catalogue.swatch_intake_files import SwatchResult
 
 FOLDER = "rack swatch folder"
@@ -85,12 +85,10 @@ class SwatchFolder(FileDrops):
 
         if self.folder is None:
             return
-        samples = samples_from_intake(self.results, self.kind, mm_per_px=self._mm_per_px)
+        samples = samples_from_intake(self.results, self.kind, in_catalogue=False)
         name = self.folder.name
         text = self.tr("Put {count} swatches of {name} on the rack")
-        self._state.book.bring_in_samples(
-            text.format(count=len(samples), name=name), _without_files(samples), name
-        )
+        self._state.book.bring_in_samples(text.format(count=len(samples), name=name), samples, name)
         told = self.tr("{count} swatches are on the rack. Undo takes them all back.")
         self.said.setText(told.format(count=len(samples)))
 
@@ -142,12 +140,12 @@ class SwatchFolder(FileDrops):
         column.addWidget(words(told, size="small", wrap=True))
         self.scale.setAccessibleName(told)
         column.addWidget(self.scale)
-        column.addLayout(_row(self.open_button))
+        column.addLayout(at_left(self.open_button))
         column.addWidget(self.title)
         column.addWidget(self.said)
-        column.addLayout(_row(self.stop, self.go_on))
+        column.addLayout(at_left(self.stop, self.go_on))
         column.addWidget(self.kinds)
-        column.addLayout(_row(self.put))
+        column.addLayout(at_left(self.put))
         column.addWidget(self.lines)
         column.addStretch(1)
         whole = QVBoxLayout(self)
@@ -195,19 +193,3 @@ def _measured(
     return measure_swatch_folder(
         folder, results, mm_per_px=mm_per_px, backend="threading", tell=tell
     )
-
-
-def _without_files(samples: "tuple[Sample, ...]") -> "tuple[Sample, ...]":
-    """Return samples whose texture is measured but whose pictures lie in no catalogue folder."""
-    from dataclasses import replace
-
-    return tuple(replace(one, texture_file="", texture_mm_per_px=None) for one in samples)
-
-
-def _row(*buttons: QWidget) -> QHBoxLayout:
-    row = QHBoxLayout()
-    row.setSpacing(GAP)
-    for button in buttons:
-        row.addWidget(button)
-    row.addStretch(1)
-    return row
