@@ -199,7 +199,7 @@ def _gain(ranked: Ranking, rows: tuple[int, int], pair: tuple[RankedSample, Rank
         return f"so that it no longer looks like a failed match for {place}"
     if before.warmth >= ranked.rule.limits.warmth_limit > after.warmth:
         return "and it agrees with the whites of the picture"
-    if before.stray >= limit > after.stray:
+    if max(before.stray, before.foreign) >= limit > max(after.stray, after.foreign):
         return "so that no hue is foreign to the picture"
     if after.echo >= before.echo:
         return "and it repeats the picture's own colours more closely"
