@@ -144,16 +144,16 @@ class Saving(QObject):
 
     def _follow_job(self) -> None:
         """Keep another job from now on; the one before is saved to its end."""
-        packed, before = self._session.packed, self.kept
-        if before is not None and not before.is_saved:
+        packed, before, stored = self._session.packed, self.kept, self._session.stored
+        self.kept = None  # first of all: what the one before says is no longer about the desk
+        if before is not None:
             self._leaving.append(before)
-            before.save_now()
-        self.kept = None
+            self._follow_kept(before)
         self._session.assign("differing", None)
         if packed is None:
             self.forget()
             return
-        rack, stored = self._session.catalogue, self._session.stored
+        rack = self._session.catalogue
         kept = self.kept = KeptJob(self._book, packed, stored)
         kept.changed.connect(lambda: self._follow_kept(kept))
         kept.joined.connect(lambda sent, found: self._take_joined(kept, sent, found))
@@ -168,18 +168,21 @@ class Saving(QObject):
 
     def _note(self) -> None:
         job = job_of(self._session.desk, self._session.catalogue)
-        if self.kept is not None and job is not None:
-            self.kept.note(job)
+        kept = self.kept
+        # A job never becomes another one, whatever is on the desk in between.
+        if kept is not None and job is not None and job.created == kept.base.job.created:
+            kept.note(job)
 
     def _follow_kept(self, kept: KeptJob) -> None:
         if kept is self.kept:
             self._session.assign("stored", kept.base)
             self._tell_state()
         elif kept in self._leaving:
-            if not kept.is_saved and kept.autosave.failures == 0:
-                kept.save_now()
-            else:
+            if kept.is_saved:
                 self._leaving.remove(kept)
+                kept.deleteLater()  # and with it the photograph that it held
+            elif kept.autosave.failures == 0:
+                kept.save_now()
 
     def _take_joined(self, kept: KeptJob, sent: Job, found: StoredJob) -> None:
         if kept is self.kept:

@@ -37,7 +37,7 @@ from framing_palette.window.theme import put_on, tokens_named
 from tests.window.conftest import BOAT, RACK, make_picture
 
 CODES = tuple(sample.code for sample in RACK.samples)
-LONGEST_LIFE_S = 1.2
+LONGEST_LIFE_S = 0.9
 
 
 def desk(number: int) -> dict[str, object]:
