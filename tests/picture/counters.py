@@ -83,6 +83,7 @@ def camera_rgb(reflectances: np.ndarray, light: str, *, balance: float = 1.0) ->
     return (reflectances * lamp(light)) @ seen / scale @ towards_srgb.T
 
 
+@cache
 def counter(
     light: str = "D50",
     *,
@@ -126,6 +127,7 @@ def fall_off(vignette: float, slant: float) -> np.ndarray:
     return (1 - vignette * away) * (1 + slant * (x - 750) / 750)
 
 
+@cache
 def plain_sheet(
     light: str = "D50",
     *,
@@ -140,7 +142,7 @@ def plain_sheet(
     second_light: str | None = None,
     seed: int = 5,
 ) -> np.ndarray:
-    """Return the photograph of a plain grey sheet at the same place, 8-bit sRGB.
+    """Return the photograph of a plain grey sheet at the same place, half as large, 8-bit sRGB.
 
     ``marks`` dark blots lie on it, it covers a share of the photograph's width and height, has a
     coarse ``grain``, and a second lamp may take over towards the right.
@@ -149,25 +151,25 @@ def plain_sheet(
 
     rng = np.random.default_rng(seed)
     grey = np.full(36, 0.7)
-    scene = np.full((1000, 1500, 3), camera_rgb(grey, light, balance=balance))
+    scene = np.full((500, 750, 3), camera_rgb(grey, light, balance=balance))
     if second_light is not None:
         other = camera_rgb(grey, second_light, balance=0.0)
-        share = np.linspace(0, 1, 1500)[None, :, None]
+        share = np.linspace(0, 1, 750)[None, :, None]
         scene = scene * (1 - share) + other * share
     if grain:
         coarse = rng.normal(0, grain, (25, 38)).astype(np.float32)
         scene = (
-            scene * (1 + cv2.resize(coarse, (1500, 1000), interpolation=cv2.INTER_CUBIC))[..., None]
+            scene * (1 + cv2.resize(coarse, (750, 500), interpolation=cv2.INTER_CUBIC))[..., None]
         )
     for _ in range(marks):
-        x, y = int(rng.integers(100, 1400)), int(rng.integers(100, 900))
-        cv2.circle(scene, (x, y), int(rng.integers(15, 60)), (0.05, 0.05, 0.06), -1)
+        x, y = int(rng.integers(50, 700)), int(rng.integers(50, 450))
+        cv2.circle(scene, (x, y), int(rng.integers(8, 30)), (0.05, 0.05, 0.06), -1)
     bare = np.full(scene.shape, camera_rgb(np.full(36, 0.16), light, balance=balance))
-    edge_x, edge_y = round(750 * (1 - covers)), round(500 * (1 - covers))
-    bare[edge_y : 1000 - edge_y, edge_x : 1500 - edge_x] = scene[
-        edge_y : 1000 - edge_y, edge_x : 1500 - edge_x
+    edge_x, edge_y = round(375 * (1 - covers)), round(250 * (1 - covers))
+    bare[edge_y : 500 - edge_y, edge_x : 750 - edge_x] = scene[
+        edge_y : 500 - edge_y, edge_x : 750 - edge_x
     ]
-    return _photographed(bare, fall_off(vignette, slant) * exposure, noise, rng)
+    return _photographed(bare, fall_off(vignette, slant)[::2, ::2] * exposure, noise, rng)
 
 
 def _photographed(

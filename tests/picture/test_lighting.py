@@ -46,7 +46,8 @@ def scene() -> Counter:
 @cache
 def taken(light: str) -> Intake:
     field = sheet(**UNEVEN, marks=12) if light == "sheet" else light
-    wishes = IntakeWishes(corners=corners_of(scene()), light=field)
+    chart = tuple(tuple(map(float, point)) for point in scene().chart_corners)
+    wishes = IntakeWishes(corners=corners_of(scene()), chart=chart, light=field)
     return take_in(photograph(scene().srgb_u8), wishes)
 
 
@@ -99,9 +100,13 @@ def test_light_that_is_left_alone_is_said_and_the_trust_speaks_of_the_chart_alon
 
 def test_even_light_is_found_even_and_nothing_is_divided_out() -> None:
     even = counter("LED-B3")
-    wishes = IntakeWishes(corners=corners_of(even))
-    told = take_in(photograph(even.srgb_u8), wishes)
-    left = take_in(photograph(even.srgb_u8), IntakeWishes(corners=corners_of(even), light="none"))
+    told, left = (
+        take_in(
+            photograph(even.srgb_u8),
+            IntakeWishes(corners=corners_of(even), chart="none", light=light),
+        )
+        for light in ("auto", "none")
+    )
     assert told.light.source == "none"
     assert told.light.fall_off == pytest.approx(1.0, abs=0.01)
     np.testing.assert_array_equal(told.picture.lab_d50, left.picture.lab_d50)
@@ -135,14 +140,14 @@ def test_a_sheet_with_the_art_still_on_it_is_refused() -> None:
 
 def test_a_sheet_that_ends_before_the_art_does_is_refused() -> None:
     field = sheet(**UNEVEN, covers=0.6)
-    wishes = IntakeWishes(corners=corners_of(scene()), light=field)
+    wishes = IntakeWishes(corners=corners_of(scene()), chart="none", light=field)
     with pytest.raises(LightError, match="did not reach under all of the art"):
         take_in(photograph(scene().srgb_u8), wishes)
 
 
 def test_a_sheet_photographed_in_another_shape_is_refused() -> None:
-    field = light_of_sheet(linear(np.ascontiguousarray(plain_sheet("D50")[:, :1000])))
-    wishes = IntakeWishes(corners=corners_of(scene()), light=field)
+    field = light_of_sheet(linear(np.ascontiguousarray(plain_sheet("D50")[:, :500])))
+    wishes = IntakeWishes(corners=corners_of(scene()), chart="none", light=field)
     with pytest.raises(LightError, match="another shape"):
         take_in(photograph(scene().srgb_u8), wishes)
 
@@ -169,7 +174,8 @@ def test_a_table_that_the_chart_contradicts_is_not_believed() -> None:
     painted[top:low, left:right] = light[top:low, left:right]
     srgb = np.where(painted <= 0.0031308, 12.92 * painted, 1.055 * painted ** (1 / 2.4) - 0.055)
     photo = photograph(np.rint(np.clip(srgb, 0, 1) * 255).astype(np.uint8))
-    found = take_in(photo, IntakeWishes(corners=corners_of(even))).light
+    chart = tuple(tuple(map(float, point)) for point in even.chart_corners)
+    found = take_in(photo, IntakeWishes(corners=corners_of(even), chart=chart)).light
     assert found.source == "none"
     assert "different things" in found.words
 

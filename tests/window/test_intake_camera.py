@@ -76,12 +76,14 @@ def test_the_bench_shows_what_the_camera_sees(
     qtbot.waitUntil(lambda: camera.image != first, timeout=10_000)  # it goes on
 
 
-def test_freeze_goes_straight_into_intake_as_the_mean_of_the_frames(
+def test_freeze_goes_by_a_key_straight_into_intake_as_the_mean_of_the_frames(
     step: IntakeStep, qtbot: QtBot, tmp_path: Path
 ) -> None:
-    live(step, video(tmp_path / "still.avi", 90), qtbot)
+    live(step, video(tmp_path / "still.avi", 60), qtbot)
+    freeze = stage_of(step).camera_view.freeze
+    qtbot.waitUntil(freeze.hasFocus, timeout=5_000)
     with qtbot.waitSignal(step.camera.frozen, timeout=20_000) as told:
-        qtbot.mouseClick(stage_of(step).camera_view.freeze, LEFT)
+        qtbot.keyClick(freeze, Qt.Key.Key_Space)
     assert not step.camera.is_on
     qtbot.waitUntil(lambda: step.intaking.photograph is not None, timeout=20_000)
     assert stage_of(step).view.isVisible()
@@ -130,7 +132,7 @@ def test_a_camera_that_is_lost_is_told_and_put_away(
 def test_the_camera_never_runs_unseen(
     shell: Shell, step: IntakeStep, qtbot: QtBot, tmp_path: Path
 ) -> None:
-    camera = live(step, video(tmp_path / "still.avi", 120), qtbot)
+    camera = live(step, video(tmp_path / "still.avi", 40), qtbot)
     shell.go("read")
     assert not camera.is_on
     qtbot.waitUntil(lambda: not shell.runner.is_busy(), timeout=10_000)
@@ -139,7 +141,7 @@ def test_the_camera_never_runs_unseen(
 
 
 def test_escape_puts_the_camera_away(step: IntakeStep, qtbot: QtBot, tmp_path: Path) -> None:
-    camera = live(step, video(tmp_path / "still.avi", 120), qtbot)
+    camera = live(step, video(tmp_path / "still.avi", 40), qtbot)
     qtbot.keyClick(stage_of(step).camera_view, Qt.Key.Key_Escape)
     assert not camera.is_on
     assert stage_of(step).empty.isVisible()
@@ -169,23 +171,10 @@ def test_frames_come_no_larger_than_they_are_shown(
     assert camera.image.width() < room.width() < 1920
 
 
-def test_freeze_is_at_hand_once_there_is_something_to_freeze(
-    step: IntakeStep, qtbot: QtBot, tmp_path: Path
-) -> None:
-    live(step, video(tmp_path / "still.avi", 90), qtbot)
-    freeze = stage_of(step).camera_view.freeze
-    assert freeze.isEnabled()
-    assert step.counter.session.step == "intake"
-    qtbot.waitUntil(freeze.hasFocus, timeout=5_000)
-    with qtbot.waitSignal(step.camera.frozen, timeout=20_000):
-        qtbot.keyClick(freeze, Qt.Key.Key_Space)
-    qtbot.waitUntil(lambda: not step.counter.errands.runner.is_busy(), timeout=20_000)
-
-
 def test_the_plain_sheet_can_be_frozen_too_once_there_is_a_picture(
     step: IntakeStep, qtbot: QtBot, tmp_path: Path
 ) -> None:
-    live(step, video(tmp_path / "still.avi", 90), qtbot)
+    live(step, video(tmp_path / "still.avi", 60), qtbot)
     view = stage_of(step).camera_view
     assert view.sheet.isHidden()
     with qtbot.waitSignal(step.camera.frozen, timeout=20_000):
