@@ -139,7 +139,7 @@ class ComparePanel(QWidget):
             return []
         said = {
             Verdict.COMPLEMENT: self.tr("Stands apart and belongs."),
-            Verdict.BLEND: self.tr("Settles into the picture."),
+            Verdict.BLEND: self.tr("Settles into the picture or keeps back."),
             Verdict.CLASH: self.tr("Fights the picture."),
         }
         return [said[ranked.verdict]]
