@@ -2,19 +2,26 @@
 
 A pattern is an English sentence with numbered slots: ``Repeats the {0} of {1}.`` What stands in a
 slot is translated in its turn where a pattern fits it, and else stays as it is: names, figures.
+What people have named themselves is kept as it is by a mark in the translation: ``{0!}``.
 """
 
 import re
 from collections import defaultdict
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from typing import Final
 
-SLOT: Final = re.compile(r"\{(\d+)\}")
-_JOINTS: Final = tuple(
-    re.compile(joint) for joint in (r"(\n+)", r"((?<=[.!?]) )", r"(; )", r"(: )", r"( · )", r"(, )")
+SLOT: Final = re.compile(r"\{(\d+)!?\}")
+_SENTENCE_END: Final = re.compile(r"(\n+|(?<=[.!?]) )")
+_JOINTS: Final = tuple(re.compile(f"({joint})") for joint in ("; ", ": ", " · ", ", ", " and "))
+_AND: Final = " and "
+_PREDICATE: Final = re.compile(
+    r" (?=(?:cannot|changed|claims|contains|defines|does|ends|gives|has|holds|is|loses|names|needs"
+    r"|nests|reaches|saw|speaks|starts|states|stops|stands|tells|was) )"
 )
+_ORDER: Final = re.compile(r"\w+ Sie\b")  # a sentence of its own, which opens with a capital
+_SURE: Final = 10  # letters outside its slots from which a pattern is taken before any joint
 _DEEPEST: Final = 12
 
 
@@ -24,8 +31,11 @@ class Pattern:
 
     Parameters
     ----------
-    fits
-        What an English sentence looks like; one group a slot.
+    fits, fits_loosely
+        What an English sentence looks like; one group a slot, which may hold the end of a sentence
+        only when loose.
+    longest
+        The longest text outside the slots: without it nothing fits.
     places
         Number of the slot that each group is.
     weight
@@ -35,6 +45,8 @@ class Pattern:
     """
 
     fits: re.Pattern[str]
+    fits_loosely: re.Pattern[str]
+    longest: str
     places: tuple[int, ...]
     weight: int
     told: str
@@ -46,28 +58,40 @@ class Pattern:
         Raises
         ------
         ValueError
-            When the two have different slots, or the English has none.
+            When the two have different slots, or the English has none, or nothing but slots.
         """
         places = tuple(int(number) for number in SLOT.findall(english))
         if not places or set(places) != {int(number) for number in SLOT.findall(told)}:
             raise ValueError(f"{english!r} and {told!r} need the same slots, at least one")
         parts = SLOT.split(english)[::2]
-        expression = "(.+?)".join(re.escape(part) for part in parts)
+        weight = sum(len(part.strip()) for part in parts)
+        if not weight:
+            raise ValueError(f"{english!r} needs words beside its slots")
+        ours = [re.escape(part) for part in parts]
         return cls(
-            re.compile(expression, re.DOTALL),
+            re.compile(r"((?:(?!\n|[.!?] ).)+?)".join(ours)),
+            re.compile("(.+?)".join(ours), re.DOTALL),
+            max(parts, key=len),
             places,
-            sum(len(part.strip()) for part in parts),
+            weight,
             told,
         )
 
-    def slots(self, sentence: str) -> dict[int, str] | None:
+    def slots(self, sentence: str, *, loosely: bool = False) -> dict[int, str] | None:
         """Return what stands in each slot of a sentence, None when it does not fit."""
-        found = self.fits.fullmatch(sentence)
+        if self.longest not in sentence:
+            return None
+        found = (self.fits_loosely if loosely else self.fits).fullmatch(sentence)
         return None if found is None else dict(zip(self.places, found.groups(), strict=True))
 
-    def filled(self, slots: Mapping[int, str]) -> str:
-        """Return the other language's sentence with its slots filled."""
-        return SLOT.sub(lambda slot: slots[int(slot[1])], self.told)
+    def filled(self, slots: Mapping[int, str], tell: Callable[[str], str]) -> str:
+        """Return the other language's sentence with its slots filled, each told in its turn."""
+        return SLOT.sub(
+            lambda slot: (
+                slots[int(slot[1])] if slot[0].endswith("!}") else tell(slots[int(slot[1])])
+            ),
+            self.told,
+        )
 
 
 class Phrasebook:
@@ -87,43 +111,114 @@ class Phrasebook:
                 self._by_word[_first_word(english)].append(Pattern.of(english, said))
         for patterns in self._by_word.values():
             patterns.sort(key=lambda pattern: -pattern.weight)
+        self._and = f" {self._whole.get(_AND.strip(), _AND.strip())} "
+        self._found = lru_cache(maxsize=8192)(self._find)
         self.told = lru_cache(maxsize=8192)(self._told)
 
     def _told(self, text: str, depth: int = 0) -> str:
         """Return a text in the other language, as far as its patterns are known."""
-        if depth > _DEEPEST or not any(letter.isalpha() for letter in text):
-            return text
-        known = self._known(text, depth)
-        if known is not None:
-            return known
-        for joint in _JOINTS:
-            pieces = joint.split(text)
-            if len(pieces) > 1:
-                return "".join(self._told(piece, depth + 1) for piece in pieces)
-        return text
-
-    def _known(self, text: str, depth: int) -> str | None:
-        """Return the whole text in the other language, None when no pattern fits it."""
         bare = text.strip()
-        if bare in self._whole:
-            return text.replace(bare, self._whole[bare])
-        lowered = bare[:1].lower() + bare[1:]
-        if lowered in self._whole:  # a word that opens a sentence
-            told = self._whole[lowered]
-            return text.replace(bare, told[:1].upper() + told[1:])
-        for pattern in self._candidates(bare):
-            slots = pattern.slots(bare)
-            if slots is not None:
-                filled = pattern.filled({n: self._told(s, depth + 1) for n, s in slots.items()})
-                return text.replace(bare, filled)
-        return None
+        found = self._found(bare, depth)
+        return text if found is None else text.replace(bare, found)
 
-    def _candidates(self, text: str) -> Iterator[Pattern]:
-        yield from self._by_word.get(_first_word(text), ())
-        yield from self._by_word.get("", ())
+    def _find(self, text: str, depth: int) -> str | None:
+        """Return a text in the other language, None when nothing of it is known."""
+        if depth > _DEEPEST or not _has_letters(text):
+            return None
+        told = (
+            self._word(text)
+            or self._fitted(text, depth, least=_SURE)
+            or self._split_at(_SENTENCE_END, text, depth)
+            or self._fitted(text, depth, least=_SURE, loosely=True)
+            or self._without_stop(text, depth)
+            or self._joined(text, depth)
+            or self._said_of_a_name(text, depth)
+            or self._fitted(text, depth)
+            or self._split_at(_SENTENCE_END, text, depth, in_part=True)
+            or self._joined(text, depth, in_part=True)
+        )
+        return _opened(told) if told and text[0].isupper() else told or None
+
+    def _word(self, text: str) -> str:
+        return self._whole.get(text) or self._whole.get(_lowered(text), "")
+
+    def _fitted(self, text: str, depth: int, *, least: int = 0, loosely: bool = False) -> str:
+        """Return the text by the surest pattern that fits it, empty when none does."""
+        for pattern, tried in self._candidates(text):
+            if pattern.weight < least:
+                continue
+            slots = pattern.slots(tried, loosely=loosely)
+            if slots is not None:
+                return pattern.filled(slots, lambda slot: self._told(slot, depth + 1))
+        return ""
+
+    def _candidates(self, text: str) -> Iterator[tuple[Pattern, str]]:
+        """Return what may fit, the first letter made small where the sentence opens with it."""
+        for tried in dict.fromkeys((text, _lowered(text))):
+            yield from ((pattern, tried) for pattern in self._by_word.get(_first_word(tried), ()))
+        yield from ((pattern, text) for pattern in self._by_word.get("", ()))
+
+    def _without_stop(self, text: str, depth: int) -> str:
+        """Return the text when it is known but for its full stop."""
+        told = self._found(text[:-1], depth + 1) if text.endswith(".") else None
+        return f"{told}." if told else ""
+
+    def _joined(self, text: str, depth: int, *, in_part: bool = False) -> str:
+        for joint in _JOINTS[:-1] if in_part else _JOINTS:
+            told = self._split_at(joint, text, depth, in_part=in_part)
+            if told:
+                return told
+        return ""
+
+    def _split_at(
+        self, joint: re.Pattern[str], text: str, depth: int, *, in_part: bool = False
+    ) -> str:
+        """Return the text told piece by piece, empty when not all of it, or no part, is known."""
+        pieces = joint.split(text)
+        if len(pieces) == 1:
+            return ""
+        told = [self._found(piece, depth + 1) for piece in pieces[::2]]
+        strange = [
+            one is None and _has_letters(piece)
+            for one, piece in zip(told, pieces[::2], strict=True)
+        ]
+        if not any(told) or (any(strange) and not in_part):
+            return ""
+        pieces[::2] = [one or piece for one, piece in zip(told, pieces[::2], strict=True)]
+        return "".join(_joints_told(pieces, self._and))
+
+    def _said_of_a_name(self, text: str, depth: int) -> str:
+        """Return what is said of a file or the like: the name stays, the predicate is told."""
+        for start in _PREDICATE.finditer(text):
+            name, rest = text[: start.start()], text[start.end() :]
+            told = self._word(rest) or self._fitted(rest, depth)
+            if told:
+                return f"{self._word(name) or self._fitted(name, depth) or name} {told}"
+        return ""
+
+
+def _joints_told(pieces: Sequence[str], and_told: str) -> Iterator[str]:
+    """Return pieces and the joints between them, with a capital where a colon asks for one."""
+    for before, piece in zip(("", *pieces[:-1]), pieces, strict=True):
+        if piece == _AND:
+            yield and_told
+        else:
+            yield _opened(piece) if before == ": " and _ORDER.match(piece) else piece
+
+
+def _has_letters(text: str) -> bool:
+    return any(letter.isalpha() for letter in text)
 
 
 def _first_word(text: str) -> str:
     """Return the first word, empty when a slot is or may be in it."""
     word, _, _ = text.partition(" ")
     return "" if "{" in word else word
+
+
+def _lowered(text: str) -> str:
+    return text[:1].lower() + text[1:]
+
+
+def _opened(text: str) -> str:
+    return text[:1].upper() + text[1:]
