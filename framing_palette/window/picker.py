@@ -17,6 +17,7 @@ class Picker(QComboBox):
     def __init__(self, told: str) -> None:
         super().__init__()
         self.setAccessibleName(told)
+        self.view().setAccessibleName(told)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
         self.setMinimumWidth(96)

@@ -9,8 +9,12 @@ from PySide6.QtGui import QImage
 from PySide6.QtWidgets import QApplication, QWidget
 from pytestqt.qtbot import QtBot
 
+from framing_palette.jobs.backup_files import backups_of
+from framing_palette.jobs.log_files import log_tail, start_log, stop_log
+from framing_palette.jobs.place_files import ShopPlace
 from framing_palette.window.frame import Frame
-from framing_palette.window.opening import Wanted, begin, fill
+from framing_palette.window.job_book.book import BookState
+from framing_palette.window.opening import Wanted, _note_defect, begin, fill
 from framing_palette.window.preferences import Preferences
 from framing_palette.window.shell import Shell
 
@@ -97,3 +101,30 @@ def test_a_catalogue_that_is_not_there_is_told_in_the_window(
 ) -> None:
     begin(shell, Wanted(catalogue_dir=tmp_path / "nowhere"))
     qtbot.waitUntil(lambda: "nowhere" in shell.notice.text(), timeout=20_000)
+
+
+def test_a_defect_on_the_interface_thread_is_in_the_log(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    start_log(tmp_path)
+    with pytest.raises(ZeroDivisionError) as raised:
+        int("7") // int("0")
+    error = ZeroDivisionError("of Ada Example").with_traceback(raised.value.__traceback__)
+    _note_defect(type(error), error, error.__traceback__)
+    stop_log()
+    assert "defect: ZeroDivisionError at test_opening.py:" in log_tail(tmp_path)
+    assert "Ada" not in log_tail(tmp_path)
+    assert "ZeroDivisionError" in capsys.readouterr().err
+
+
+def test_the_shops_jobs_are_opened_and_checked_when_the_window_begins(
+    shell: Shell, qtbot: QtBot, rack_folder: Path, place: ShopPlace
+) -> None:
+    begin(shell, Wanted(catalogue_dir=rack_folder))
+    qtbot.waitUntil(lambda: shell.job_book.state is BookState.READY, timeout=20_000)
+    # A backup is due at the first start of a shop, and none a moment later.
+    qtbot.waitUntil(lambda: len(backups_of(Path(place.address))) == 1, timeout=20_000)
+    qtbot.waitUntil(lambda: not shell.job_book.runner.is_busy(), timeout=20_000)
+    shell.job_book.open()
+    qtbot.waitUntil(lambda: not shell.job_book.runner.is_busy(), timeout=20_000)
+    assert len(backups_of(Path(place.address))) == 1

@@ -80,10 +80,11 @@ class Ledger(QObject):
 
     def look(self) -> None:
         """Look for the jobs again."""
-        wanted = self.wanted
+        wanted, before = self.wanted, self.lines
 
         def work(keeper: "Keeper", _progress: "Progress") -> tuple[JobLine, ...]:
-            return keeper.store().lines(wanted)
+            found = keeper.store().lines(wanted)
+            return before if found == before else found
 
         self.book.ask(LIST, work, done=self._take_lines)
 

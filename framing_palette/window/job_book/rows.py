@@ -47,7 +47,7 @@ class JobRows(QAbstractListModel):
 
     def set_lines(self, lines: tuple[JobLine, ...], waiting: frozenset[str]) -> None:
         """Show other jobs; those that wait on this computer alone are marked."""
-        if (lines, waiting) != (self._lines, self.waiting):
+        if lines is not self._lines or waiting != self.waiting:
             self.beginResetModel()
             self._lines, self.waiting = lines, waiting
             self.endResetModel()
