@@ -1,7 +1,7 @@
 """What the command line's tests share: running it in this process, and small good inputs."""
 
 import json
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
@@ -11,6 +11,7 @@ import pytest
 from PIL import Image
 
 from framing_palette.cli import main
+from tests.network import forbidden_network
 
 ROOT = Path(__file__).resolve().parents[2]
 
@@ -29,6 +30,14 @@ class Ended:
 
 
 Command = Callable[..., Ended]
+
+
+@pytest.fixture(autouse=True)
+def no_network() -> Iterator[None]:
+    """Nothing that is done here may ask for the network."""
+    with forbidden_network() as asked:
+        yield
+    assert asked == []
 
 
 @pytest.fixture

@@ -25,6 +25,7 @@ from framing_palette.window.legwork import OnTheDesk, surveyed_picture
 from framing_palette.window.runner import Progress
 from framing_palette.window.shell import Shell
 from framing_palette.window.theme import put_on, tokens_named
+from tests.network import forbidden_network
 
 TRUST = ColourTrust(method="assumed", grade=TrustGrade.UNKNOWN, words="Nothing tells.")
 
@@ -79,6 +80,14 @@ def on_the_desk(picture: Picture, regions: tuple[Region, ...] = ()) -> OnTheDesk
     )
     opened = OpenedJob(PackedJob(job), picture, None)
     return OnTheDesk(opened, surveyed_picture(picture, Progress(lambda _share, _words: None)))
+
+
+@pytest.fixture(autouse=True)
+def no_network() -> Iterator[None]:
+    """Nothing that is done here may ask for the network."""
+    with forbidden_network() as asked:
+        yield
+    assert asked == []
 
 
 @pytest.fixture
