@@ -14,7 +14,8 @@ from framing_palette.window.session import Session
 from framing_palette.window.tokens import GAP, MARGIN, WIDE_MARGIN
 
 HERE, THERE = "here", "there"
-_MOST_HEIGHT = 280
+_MOST_HEIGHT, _MOST_ROWS_HEIGHT = 300, 208
+_ROW_HEIGHT, _CHOICE_WIDTH = 80, 176
 
 
 class DifferingBar(QWidget):
@@ -43,7 +44,8 @@ class DifferingBar(QWidget):
         head.addWidget(words(title, strong=True, wrap=True), 1)
         head.addWidget(self.done)
         column.addLayout(head)
-        column.addWidget(scrolled(inside), 1)
+        self._area = scrolled(inside)
+        column.addWidget(self._area, 1)
         self.setMaximumHeight(_MOST_HEIGHT)
         self.done.clicked.connect(self._decide)
         session.differing_changed.connect(self._follow)
@@ -66,11 +68,15 @@ class DifferingBar(QWidget):
         for group in groups:
             self._add(group, mine, differing.theirs.job)
         self._rows.addStretch(1)
+        # All that has to be chosen is in sight before it is saved, as far as there is room.
+        self._area.setMinimumHeight(min(_MOST_ROWS_HEIGHT, _ROW_HEIGHT * len(groups)))
 
     def _add(self, group: tuple[str, ...], mine: Job, theirs: Job) -> None:
         row = QWidget()
-        column = QVBoxLayout(row)
-        column.setContentsMargins(0, 0, 0, 0)
+        beside = QHBoxLayout(row)
+        beside.setContentsMargins(0, 0, 0, 0)
+        beside.setSpacing(WIDE_MARGIN)
+        column = QVBoxLayout()
         column.setSpacing(4)
         name = ", ".join(field_name(field) for field in group)
         choice = Choice(name, ((HERE, self.tr("As here")), (THERE, self.tr("As there"))))
@@ -80,7 +86,9 @@ class DifferingBar(QWidget):
         for said, job in ((self.tr("Here: {what}"), mine), (self.tr("There: {what}"), theirs)):
             told = "; ".join(field_told(job, field, self._session.preferences) for field in group)
             column.addWidget(words(said.format(what=told), size="small", wrap=True))
-        column.addWidget(choice)
+        choice.setFixedWidth(_CHOICE_WIDTH)
+        beside.addLayout(column, 1)
+        beside.addWidget(choice, 0, Qt.AlignmentFlag.AlignVCenter)
         self.choices[group] = choice
         self._rows.addWidget(row)
 
