@@ -1,5 +1,6 @@
 """One counter's way to the shop's jobs: saved, safe here, or refused, and never lost."""
 
+import zipfile
 from dataclasses import replace
 from datetime import UTC, datetime
 from pathlib import Path
@@ -7,8 +8,17 @@ from pathlib import Path
 import pytest
 
 from framing_palette.errors import JobStoreDamagedError, JobStoreError, OutputError
-from framing_palette.jobs import DeskState, Measurement, PackedJob, PictureFile, Status, StoredJob
-from framing_palette.jobs.book_files import bring_in, copy_job
+from framing_palette.jobs import (
+    Client,
+    DeskState,
+    Measurement,
+    PackedJob,
+    PictureFile,
+    Status,
+    StoredJob,
+)
+from framing_palette.jobs.backup_files import take_backup
+from framing_palette.jobs.book_files import backups, bring_in, copy_job, report_problem
 from framing_palette.jobs.fates import Fate
 from framing_palette.jobs.job_files import digest
 from framing_palette.jobs.job_lines import Wanted
@@ -18,7 +28,7 @@ from framing_palette.jobs.numbers import new_number, next_number
 from framing_palette.jobs.place_files import ShopPlace
 from framing_palette.jobs.store import NEW
 from framing_palette.units import Length
-from tests.jobs.test_store import PHOTOGRAPH, START, job
+from tests.jobs.test_store import DAY, PHOTOGRAPH, START, job
 
 NAMED = PictureFile("boat.jpg", digest(PHOTOGRAPH))
 
@@ -259,3 +269,40 @@ def test_a_server_is_not_restored_from_here(tmp_path: Path) -> None:
 def test_numbers_go_on_where_one_is_taken() -> None:
     assert new_number(START) == "260301-093000"
     assert [next_number(number) for number in ("7", "7.2", "a.b")] == ["7.2", "7.3", "a.b.2"]
+
+
+def test_backups_are_listed_with_their_time_newest_first_and_a_server_has_none(
+    tmp_path: Path,
+) -> None:
+    keeper = Keeper(ShopPlace(tmp_path / "jobs.sqlite"))
+    keeper.keep(*new("1"))
+    older = take_backup(tmp_path / "jobs.sqlite", START)
+    newer = take_backup(tmp_path / "jobs.sqlite", START + DAY)
+    assert backups(keeper) == ((newer, START + DAY), (older, START))
+    assert backups(Keeper(out_of_reach(tmp_path))) is None
+    keeper.close()
+
+
+def test_what_waits_here_of_a_client_is_erased_with_the_rest(keeper: Keeper) -> None:
+    keeper.keep(*new("1"))
+    keeper.keep(*new("2", client=Client("Bo Probe")))
+    folder = keeper.place.unsent_folder
+    keep_unsent(PackedJob(job("3")), folder)
+    other = keep_unsent(PackedJob(job("4", "Bo Probe")), folder)
+    erased = keeper.erase_client("ada  example")
+    assert erased.numbers == ("1",)
+    assert unsent(folder) == (other,)
+    assert [line.number for line in keeper.store().lines()] == ["2"]
+    keeper.store().erase_jobs_of("Bo Probe")
+    keeper.close()
+
+
+def test_a_report_names_no_client_and_no_place_of_the_shop(tmp_path: Path) -> None:
+    keeper = Keeper(ShopPlace(tmp_path / "Ada's shop" / "jobs.sqlite"))
+    keeper.keep(*new("1"))
+    with zipfile.ZipFile(report_problem(keeper, tmp_path / "report.zip")) as archive:
+        text = archive.read("health.json").decode()
+    assert "1 in " in text
+    assert "Ada" not in text
+    assert str(tmp_path) not in text
+    keeper.close()

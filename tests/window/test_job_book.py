@@ -383,7 +383,12 @@ def test_what_both_counters_changed_is_chosen_in_place(
     session.edit("Both", job=mine)
     until(qtbot, shell.differing.isVisible)
     assert list(shell.differing.choices) == [("title",), ("note",)]
-    click(qtbot, shell.differing.choices["title",].chips["there"])
+
+    def there() -> QAbstractButton:  # the rows are made anew at each save
+        return shell.differing.choices["title",].chips["there"]
+
+    until(qtbot, lambda: there().isVisible())
+    click(qtbot, there())
     click(qtbot, shell.differing.done)
     until(qtbot, lambda: shell.differing.isHidden() and session.saved.startswith("saved "))
     found = stored(jobs, "J-0")
