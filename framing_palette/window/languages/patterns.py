@@ -21,6 +21,7 @@ _PREDICATE: Final = re.compile(
     r"|nests|reaches|saw|speaks|starts|states|stops|stands|tells|was) )"
 )
 _ORDER: Final = re.compile(r"\w+ Sie\b")  # a sentence of its own, which opens with a capital
+_NO_STOP: Final = r"(?<!\.)"  # a slot at the end leaves the full stop to the sentence
 _SURE: Final = 10  # letters outside its slots from which a pattern is taken before any joint
 _DEEPEST: Final = 12
 
@@ -68,6 +69,7 @@ class Pattern:
         if not weight:
             raise ValueError(f"{english!r} needs words beside its slots")
         ours = [re.escape(part) for part in parts]
+        ours[-1] = ours[-1] or _NO_STOP
         return cls(
             re.compile(r"((?:(?!\n|[.!?] ).)+?)".join(ours)),
             re.compile("(.+?)".join(ours), re.DOTALL),
