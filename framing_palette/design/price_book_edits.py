@@ -154,7 +154,8 @@ def _words(text: str, where: str) -> str:
 
 def _number(text: str, where: str) -> Decimal:
     """Read an amount; nothing written is zero."""
-    return Money.of(text.strip() or "0", "XXX", field=where).amount
+    any_currency = "XTS"  # ISO 4217's code for trials: only the amount is kept
+    return Money.of(text.strip() or "0", any_currency, field=where).amount
 
 
 def _breaks(text: str, where: str) -> tuple[Break, ...]:

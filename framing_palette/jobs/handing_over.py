@@ -64,10 +64,8 @@ def proposal_contents(
         The photograph of the art.
     catalogue
         Where the designs' samples are.
-    shop
-        Who proposes.
-    page
-        The paper that it will be printed on, which decides the proportions of the pictures.
+    shop, page
+        Who proposes; the paper, which decides the proportions of the pictures.
     book
         Prices are shown when it is given, and of them only what is not private.
     notation

@@ -43,10 +43,8 @@ def ticket_contents(
 
     Parameters
     ----------
-    job
-        With an agreed design, and every piece of art measured twice.
-    catalogue
-        Where the design's samples still are.
+    job, catalogue
+        With an agreed design, and every piece of art measured twice; where its samples still are.
     shop, notation
         Who hands it over; how lengths are written, in the design's own unit when None.
     tolerance

@@ -71,7 +71,7 @@ def little_memory() -> Iterator[None]:
     resource.setrlimit(resource.RLIMIT_AS, before)
 
 
-def refused(read: Callable[[Path], object], path: Path) -> str:
+def check_refused(read: Callable[[Path], object], path: Path) -> str:
     with pytest.raises(FramingPaletteError) as caught:
         read(path)
     assert str(caught.value).endswith(".")
@@ -89,7 +89,7 @@ def written(folder: Path, content: bytes | str, name: str = "a.csv") -> Path:
 def test_thousands_of_digits_or_brackets_in_a_toml_file_are_refused(
     tmp_path: Path, read: Callable[[Path], object], value: str
 ) -> None:
-    refused(read, written(tmp_path, f"name = {value}\n"))
+    check_refused(read, written(tmp_path, f"name = {value}\n"))
 
 
 @pytest.mark.parametrize("read", JSON)
@@ -99,7 +99,7 @@ def test_a_coordinate_that_is_no_place_on_a_picture_is_refused(
 ) -> None:
     ring = f"[[{point}, 0.1], [0.9, 0.1], [0.9, 0.9], [0.1, 0.9]]"
     text = f'{{"corners": {ring}, "regions": [{{"name": "a", "polygon": {ring}}}]}}'
-    refused(read, written(tmp_path, text))
+    check_refused(read, written(tmp_path, text))
 
 
 @pytest.mark.parametrize("text", ["[" * 3000, '{"a":' * 3000, "9" * 5000, "\xff", "[]"])
@@ -142,13 +142,13 @@ def test_a_wavelength_beyond_every_machine_number_is_refused(tmp_path: Path) -> 
     figures = (
         f'<ReflectanceSpectrum StartWL="{"9" * 30}">{" ".join(["0.2"] * 36)}</ReflectanceSpectrum>'
     )
-    told = refused(read_measurement_file, written(tmp_path, cxf(figures)))
+    told = check_refused(read_measurement_file, written(tmp_path, cxf(figures)))
     assert "wavelengths that nobody measures" in told
 
 
 def test_an_encoding_that_nobody_knows_is_refused(tmp_path: Path) -> None:
     head = '<?xml version="1.0" encoding="UTaF-8"?>'
-    assert "not a readable CxF3" in refused(
+    assert "not a readable CxF3" in check_refused(
         read_measurement_file, written(tmp_path, cxf(head=head))
     )
 
@@ -159,7 +159,9 @@ def test_entities_are_refused_in_every_encoding(tmp_path: Path, encoding: str) -
     # In UTF-16 the name of the form is not found as bytes; these signs spell it all the same.
     disguise = b"colorexchangeformat.com/CxF3-core ".decode("utf-16-le")
     document = cxf(head=head).replace("<Resources>", f"<!--{disguise}--><Resources>")
-    told = refused(read_measurement_file, written(tmp_path, document.encode(encoding), "a.cxf"))
+    told = check_refused(
+        read_measurement_file, written(tmp_path, document.encode(encoding), "a.cxf")
+    )
     if encoding == "utf-8":
         assert "defines its own entities" in told
 
@@ -174,7 +176,7 @@ def test_utf16_cxf_with_entities_never_reaches_the_parser(tmp_path: Path) -> Non
 
 
 def test_elements_within_elements_without_end_are_refused(tmp_path: Path) -> None:
-    told = refused(read_measurement_file, written(tmp_path, cxf("<a>" * 50_000)))
+    told = check_refused(read_measurement_file, written(tmp_path, cxf("<a>" * 50_000)))
     assert "more than 100 deep" in told
 
 
@@ -202,14 +204,14 @@ def test_a_tiff_that_is_no_flat_picture_is_refused(tmp_path: Path) -> None:
 
 def test_a_rare_tiff_compression_is_refused_with_what_to_do(tmp_path: Path) -> None:
     Image.fromarray(seeds.block()).convert("1").save(tmp_path / "a.tif", compression="group4")
-    told = refused(read_picture_file, tmp_path / "a.tif")
+    told = check_refused(read_picture_file, tmp_path / "a.tif")
     assert "CCITTFAX4 compression, which is not read: save it again without compression" in told
 
 
 def test_a_bitmap_that_claims_billions_of_pixels_is_refused(tmp_path: Path) -> None:
     content = bytearray(seeds.saved("BMP"))
     content[18:26] = (60_000).to_bytes(4, "little") * 2
-    refused(read_picture_file, written(tmp_path, bytes(content), "a.bmp"))
+    check_refused(read_picture_file, written(tmp_path, bytes(content), "a.bmp"))
 
 
 def test_no_outside_program_is_started_for_a_texture(
@@ -222,7 +224,7 @@ def test_no_outside_program_is_started_for_a_texture(
         monkeypatch.setattr(subprocess, name, started)
     page = b"%!PS-Adobe-3.0 EPSF-3.0\n%%BoundingBox: 0 0 9 9\n%%EndComments\nshowpage\n%%EOF\n"
     for read in (read_texture, read_texture_picture):
-        refused(read, written(tmp_path, page, "a.png"))
+        check_refused(read, written(tmp_path, page, "a.png"))
 
 
 @pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="the system has no pipes with a name")
@@ -233,7 +235,7 @@ def test_a_pipe_or_a_device_is_refused_instead_of_waited_for(
 ) -> None:
     os.mkfifo(tmp_path / "a.csv")
     for path in (tmp_path / "a.csv", Path("/dev/zero"), tmp_path):
-        refused(read, path)
+        check_refused(read, path)
 
 
 @pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="the system has no pipes with a name")
@@ -260,7 +262,7 @@ def test_a_file_larger_than_its_reader_takes_is_refused_before_it_is_read(
 ) -> None:
     path = written(tmp_path, seeds.jpegs()[0] if most == 1_000_000_000 else b"")
     os.truncate(path, most + 1)  # a hole: it takes no room on the disk
-    told = refused(read, path)
+    told = check_refused(read, path)
     assert any(word in told for word in (" MB", "MiB", "GiB", "bytes", "cannot be read"))
 
 
@@ -287,3 +289,8 @@ def test_a_log_of_any_length_is_read_from_its_end_alone(tmp_path: Path) -> None:
     with path.open("ab") as file:
         file.write(b"the end\n")
     assert log_tail(tmp_path, most_bytes=8) == "the end\n"
+
+
+def test_a_count_of_thousands_of_digits_is_refused(tmp_path: Path) -> None:
+    text = seeds.exports()[0].decode().replace("NUMBER_OF_SETS 2", f"NUMBER_OF_SETS {'9' * 5000}")
+    assert "states NUMBER_OF_SETS" in check_refused(read_measurement_file, written(tmp_path, text))

@@ -153,6 +153,7 @@ def test_the_search_field_of_the_job_line_looks_through_the_book(
 ) -> None:
     qtbot.keyClicks(shell.job_line.search, "carla")
     until(qtbot, lambda: listed(book) == ["J-2", "J-5"])
+    assert book.stage.fault.isHidden()
 
 
 def test_a_job_in_sight_is_shown_and_opened_with_enter(
