@@ -193,6 +193,8 @@ class Phrasebook:
         """Return what is said of a file or the like: the name stays, the predicate is told."""
         for start in _PREDICATE.finditer(text):
             name, rest = text[: start.start()], text[start.end() :]
+            if ": " in name or "; " in name:
+                break  # no longer a name: a sentence of its own
             told = self._word(rest) or self._fitted(rest, depth)
             if told:
                 return f"{self._word(name) or self._fitted(name, depth) or name} {told}"
