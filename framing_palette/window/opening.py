@@ -4,7 +4,6 @@ A light frame stands on the screen at once; the libraries that do the work are l
 a thread of their own, and then the window proper takes its place.
 """
 
-import gc
 import os
 import sys
 from dataclasses import dataclass, replace
@@ -131,8 +130,9 @@ def _load() -> None:
 
 def _put_in(frame: "Frame", preferences: "Preferences", wanted: Wanted) -> None:
     from framing_palette.window.shell import Shell
+    from framing_palette.window.tidying import Tidying
 
-    gc.freeze()  # the libraries stay: nothing in them needs to be walked again for garbage
     shell = Shell(preferences)
+    Tidying(shell.runner, shell)
     frame.put_in(shell)
     begin(shell, wanted)

@@ -62,6 +62,7 @@ from framing_palette.units import Length
 from framing_palette.window import sliding
 from framing_palette.window.shell import Shell
 from framing_palette.window.theme import put_on, tokens_named
+from framing_palette.window.tidying import Tidying
 
 random = np.random.default_rng(5)
 small = random.integers(20, 235, (40, 60, 3), dtype=np.uint8)
@@ -90,7 +91,7 @@ def rest(name, until=lambda: True):
         app.processEvents(); time.sleep(0.002)
         idle = 0 if shell.runner.is_busy() or not until() else idle + 1
         if time.perf_counter() - begun > 120: raise SystemExit(name)
-rest("standing")
+rest("standing"); tidying = Tidying(shell.runner, shell)  # as when it is opened
 gaps.clear(); last[0] = time.perf_counter(); heart.start()
 gc.freeze()  # as after loading a rack from its folder
 shell.session.assign("catalogue", Catalogue(samples))
