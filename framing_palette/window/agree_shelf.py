@@ -7,6 +7,7 @@ from framing_palette.jobs import Job, Status
 from framing_palette.jobs.agreeing import STATUS_WORDS
 from framing_palette.window.controls import push_button, words
 from framing_palette.window.forms import Choice, FormShelf
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.session import Session
 from framing_palette.window.ticket_wishes import TicketWishes
 
@@ -40,7 +41,7 @@ class AgreeShelf(FormShelf):
 
     def say(self, said: str) -> None:
         """Say below the papers what came of it."""
-        self.fault.setText(said)
+        self.fault.setText(in_language(said))
         self.fault.setVisible(bool(said))
 
     def tell_prices(self, *, invented: bool, fault: str) -> None:
@@ -108,7 +109,8 @@ class AgreeShelf(FormShelf):
     def _add_status(self) -> None:
         self.section(self.tr("Where the job stands"))
         self.status = Choice(
-            self.tr("Status"), tuple((status, STATUS_WORDS[status]) for status in Status)
+            self.tr("Status"),
+            tuple((status, in_language(STATUS_WORDS[status])) for status in Status),
         )
         self.status.picked.connect(self.status_picked)
         self.row("", self.status)
@@ -136,4 +138,6 @@ class AgreeShelf(FormShelf):
 
 def _events_words(job: Job) -> str:
     newest = reversed(job.history[-_MOST_EVENTS:])
-    return "\n".join(f"{event.at.astimezone():%d %B, %H:%M}  {event.words}" for event in newest)
+    return "\n".join(
+        f"{event.at.astimezone():%d %B, %H:%M}  {in_language(event.words)}" for event in newest
+    )

@@ -85,7 +85,7 @@ class _Offer(QAbstractButton):
 
     def show_code(self, code: str, name: str) -> None:
         self._code = code
-        self.setAccessibleName(self.tr("Choose instead: ") + name)
+        self.setAccessibleName(self.tr("Choose instead: {name}").format(name=name))
         self.setToolTip(self.tr("Choose it instead"))
         self.update()
 

@@ -26,6 +26,7 @@ from framing_palette.window.controls import Chip, push_button, rule, words
 from framing_palette.window.errands import Errands
 from framing_palette.window.flow import FlowLayout
 from framing_palette.window.forms import Choice, scrolled
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.runner import Progress
 from framing_palette.window.session import Session
 from framing_palette.window.swatches import SwatchBook
@@ -102,7 +103,7 @@ class BuildDesigns(QWidget):
         try:
             wish = self._wish()
         except FramingPaletteError as error:
-            self.told.setText(str(error))
+            self.told.setText(in_language(str(error)))
             return
         catalogue = self._session.catalogue
         self._show_busy(busy=True)
@@ -183,7 +184,7 @@ class BuildDesigns(QWidget):
         self.locks = {}
         for code in wanted:
             name = session.sample_of(code).name
-            chip = Chip(name, told=self.tr("Must be in them: ") + name)
+            chip = Chip(name, told=self.tr("Must be in them: {name}").format(name=name))
             chip.setChecked(code in locked)
             self.locks[code] = chip
             self._locks_row.addWidget(chip)
@@ -200,7 +201,7 @@ class BuildDesigns(QWidget):
     def _fail(self, error: Exception) -> None:
         self._show_busy(busy=False)
         if isinstance(error, FramingPaletteError):
-            self.told.setText(str(error))
+            self.told.setText(in_language(str(error)))
         else:
             self._errands.tell(error)
 
@@ -226,7 +227,7 @@ class BuildDesigns(QWidget):
         try:
             building.take_found(self._session, found)
         except FramingPaletteError as error:
-            self.told.setText(str(error))
+            self.told.setText(in_language(str(error)))
 
     def _show_busy(self, *, busy: bool) -> None:
         self.progress.setVisible(busy)
@@ -254,12 +255,14 @@ class FoundCard(QWidget):
         row.addStretch(1)
         self.take: QPushButton = push_button(self.tr("Take it"))
         names = ", ".join(sample.name for sample in found.layers)
-        self.take.setAccessibleName(self.tr("Take design ") + f"{number + 1}: {names}")
+        self.take.setAccessibleName(
+            self.tr("Take design {number}: {names}").format(number=number + 1, names=names)
+        )
         row.addWidget(self.take)
         column.addLayout(row)
         column.addWidget(words(names, strong=True, wrap=True))
         for reason in (*found.reasons[:2], *found.cautions):
-            column.addWidget(words(reason, size="small", quiet=True, wrap=True))
+            column.addWidget(words(in_language(reason), size="small", quiet=True, wrap=True))
         column.addWidget(rule())
 
     def paintEvent(self, _event: QPaintEvent) -> None:

@@ -16,6 +16,7 @@ from framing_palette.window.controls import Chip, push_button, words
 from framing_palette.window.errands import Errands
 from framing_palette.window.flow import FlowLayout
 from framing_palette.window.forms import scrolled
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.runner import Progress
 from framing_palette.window.session import Session
 from framing_palette.window.swatches import SwatchBook
@@ -98,7 +99,7 @@ class BuildLiked(QWidget):
             (Aspect.SHEEN, self.tr("Sheen")),
             (Aspect.PATTERN, self.tr("Pattern")),
         ):
-            chip = Chip(text, told=self.tr("Liked: ") + text)
+            chip = Chip(text, told=self.tr("Liked: {what}").format(what=text))
             chip.setChecked(aspect in (Aspect.HUE, Aspect.SURFACE))
             self.aspects[aspect] = chip
             flow.addWidget(chip)
@@ -146,7 +147,7 @@ class BuildLiked(QWidget):
                 self._session, self.better.offered.sample.code, self._session.chosen_part
             )
         except FramingPaletteError as error:
-            self.told.setText(str(error))
+            self.told.setText(in_language(str(error)))
 
 
 class SwatchLine(QWidget):

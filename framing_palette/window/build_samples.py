@@ -15,6 +15,7 @@ from framing_palette.window.controls import IconButton, push_button, rule, words
 from framing_palette.window.errands import Errands
 from framing_palette.window.forms import Choice
 from framing_palette.window.keeping import keep_sample
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.listing import Listed, listed_of
 from framing_palette.window.runner import Progress
 from framing_palette.window.sample_list import Heading, SampleList
@@ -79,7 +80,7 @@ class BuildSamples(QWidget):
             elif name == "add":
                 building.add_sample(session, code, part)
         except FramingPaletteError as error:
-            self._say(str(error))
+            self._say(in_language(str(error)))
 
     def follow(self) -> None:
         """Rank the samples for the part that is chosen now, unless that was done."""

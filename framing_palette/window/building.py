@@ -7,6 +7,8 @@ change is checked before it is put on the desk, so that what lies there can alwa
 from collections.abc import Sequence
 from dataclasses import replace
 
+from PySide6.QtCore import QCoreApplication
+
 from framing_palette.catalogue import Kind, Sample
 from framing_palette.design import Art, Design, FoundDesign, check_cuttable, compose
 from framing_palette.design.changing import recomposed, samples_in_order, with_art
@@ -14,10 +16,15 @@ from framing_palette.errors import FieldError
 from framing_palette.jobs import Job, Option, Status
 from framing_palette.papers.contents import MOST_OPTIONS
 from framing_palette.units import Length
+from framing_palette.window.languages import QT_TRANSLATE_NOOP
 from framing_palette.window.session import Session
 
 USUAL_OVERLAP = Length.inches("1/8")  # common practice
-NAMES = ("First design", "Second design", "Third design")
+NAMES = (
+    QT_TRANSLATE_NOOP("Designs", "First design"),
+    QT_TRANSLATE_NOOP("Designs", "Second design"),
+    QT_TRANSLATE_NOOP("Designs", "Third design"),
+)
 MOULDING = "moulding"
 
 
@@ -112,7 +119,7 @@ def take_found(session: Session, found: Sequence[FoundDesign]) -> None:
     FramingPaletteError
         When one of them makes no design; nothing is changed then.
     """
-    names = NAMES if len(found) > 1 else (_free_name(options_of(session)),)
+    names = _names() if len(found) > 1 else (_free_name(options_of(session)),)
     options = [
         Option(_composed(session, one.layers, name), one.reasons)
         for one, name in zip(found, names, strict=False)
@@ -309,4 +316,8 @@ def _with_options(job: Job, options: tuple[Option, ...]) -> Job:
 
 def _free_name(options: Sequence[Option]) -> str:
     taken = {option.design.name for option in options}
-    return next((name for name in NAMES if name not in taken), NAMES[-1])
+    return next((name for name in _names() if name not in taken), _names()[-1])
+
+
+def _names() -> tuple[str, ...]:
+    return tuple(QCoreApplication.translate("Designs", name) for name in NAMES)

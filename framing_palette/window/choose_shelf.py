@@ -119,7 +119,7 @@ class ChooseShelf(QWidget):
             (Kind.LINER, self.tr("Liners")),
             (Kind.MOULDING, self.tr("Mouldings")),
         ):
-            chip = Chip(text, told=self.tr("Show only: ") + text)
+            chip = Chip(text, told=self.tr("Show only: {kind}").format(kind=text))
             chip.toggled.connect(self._filter)
             self.chips[kind] = chip
             flow.addWidget(chip)

@@ -15,6 +15,7 @@ from framing_palette.window.canvas.canvas import Canvas
 from framing_palette.window.canvas.outlook import Outlook
 from framing_palette.window.errands import Errands
 from framing_palette.window.greys import surround_color
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.light_bar import DAYLIGHT
 from framing_palette.window.preview_pane import PreviewPane
 from framing_palette.window.session import Session
@@ -155,14 +156,17 @@ class _Caption(QWidget):
         """Return the names of what is laid round, from the art outward."""
         rack = self._session.catalogue
         if is_seen_at_home(self._session):
-            light = LIGHT_WORDS[self._session.light]
+            light = in_language(LIGHT_WORDS[self._session.light])
             return self.tr("As it looks under {light}").format(light=light)
         names = [rack[code].name for code in self._session.desk.laid if code in rack]
         if not names:
             job = self._session.desk.job
             return job.title if job else ""
         first, *others = [names[0], *(name.lower() for name in names[1:])]
-        return f"{first} with {' and '.join(others)}" if others else first
+        if not others:
+            return first
+        inner = self.tr(" and ").join(others)
+        return self.tr("{first} with {others}").format(first=first, others=inner)
 
     def paintEvent(self, _event: QPaintEvent) -> None:
         painter = QPainter(self)

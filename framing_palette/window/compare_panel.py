@@ -126,7 +126,7 @@ class ComparePanel(QWidget):
         if self._number < len(kept) and kept[self._number].note != text:
             noted = replace(kept[self._number], note=text)
             others = (*kept[: self._number], noted, *kept[self._number + 1 :])
-            self._session.edit(f"Note on {noted.title}", kept=others)
+            self._session.edit(self.tr("Note on {title}").format(title=noted.title), kept=others)
 
     def _tell(self) -> None:
         lines = [*self._verdict_words(), *self._difference_words(), *self._preference_words()]

@@ -3,6 +3,8 @@
 from dataclasses import dataclass, replace
 from enum import StrEnum
 
+from PySide6.QtCore import QCoreApplication
+
 from framing_palette.picture import Part, Region, Role, outline_fault
 from framing_palette.picture.regions import Point
 from framing_palette.picture.reshaping import moved_region
@@ -127,7 +129,8 @@ def _new_region(regions: tuple[Region, ...], outline: tuple[Point, ...]) -> Regi
     has_focus = any(region.role is Role.FOCUS for region in regions)
     role = Role.SUPPORT if has_focus else Role.FOCUS
     taken = {region.name for region in regions}
+    said = QCoreApplication.translate("Regions", "region {number}")
     number = 1
-    while f"region {number}" in taken:
+    while said.format(number=number) in taken:
         number += 1
-    return Region(f"region {number}", role, (Part(outline),))
+    return Region(said.format(number=number), role, (Part(outline),))

@@ -3,7 +3,10 @@
 from dataclasses import dataclass
 from math import isnan
 
+from PySide6.QtCore import QCoreApplication
+
 from framing_palette.ranking import Measures
+from framing_palette.window.languages import told as in_language
 
 
 @dataclass(frozen=True, slots=True)
@@ -17,49 +20,75 @@ class Told:
 
 def told_measures(measures: Measures) -> tuple[Told, ...]:
     """Return the measures of a sample in the order in which a framer would ask for them."""
-    texture = "not known" if isnan(measures.texture) else f"{measures.texture:.2f}"
-    echoed = measures.echo_name or "none"
+    tell = QCoreApplication.translate
+    texture = (
+        tell("Measures", "not known") if isnan(measures.texture) else f"{measures.texture:.2f}"
+    )
+    echoed = in_language(measures.echo_name) or tell("Measures", "none")
     return (
         Told(
-            "Repeats",
+            tell("Measures", "Repeats"),
             f"{echoed}, ΔE₀₀ {measures.echo_delta_e:.1f}",
-            "How close the sample comes to the colour of the picture that it repeats best. Under 3 "
-            "most eyes call it the same colour; over 12 hardly anybody does.",
+            tell(
+                "Measures",
+                "How close the sample comes to the colour of the picture that it repeats best. "
+                "Under 3 most eyes call it the same colour; over 12 hardly anybody does.",
+            ),
         ),
         Told(
-            "Apart from the edge",
+            tell("Measures", "Apart from the edge"),
             f"ΔE₀₀ {measures.separation_delta_e:.1f}, L* {measures.separation_lightness:+.0f}",
-            "How different the sample is from the band of the picture along its edge. Little "
-            "difference lets it settle, much makes it a border that is seen as itself.",
+            tell(
+                "Measures",
+                "How different the sample is from the band of the picture along its edge. Little "
+                "difference lets it settle, much makes it a border that is seen as itself.",
+            ),
         ),
         Told(
-            "Pull",
+            tell("Measures", "Pull"),
             f"{measures.pull:.2f}",
-            "How strongly the border would draw the eye, compared with the place where the eye "
-            "should rest. Above 1 the eye goes to the border first.",
+            tell(
+                "Measures",
+                "How strongly the border would draw the eye, compared with the place where the "
+                "eye should rest. Above 1 the eye goes to the border first.",
+            ),
         ),
         Told(
-            "Stronger than the art",
+            tell("Measures", "Stronger than the art"),
             f"C* {measures.chroma_excess:.0f}",
-            "How much more colourful the sample is than the most colourful twentieth of the art. "
-            "Nought means that the art is at least as strong.",
+            tell(
+                "Measures",
+                "How much more colourful the sample is than the most colourful twentieth of the "
+                "art. Nought means that the art is at least as strong.",
+            ),
         ),
         Told(
-            "Warmth",
+            tell("Measures", "Warmth"),
             f"{measures.warmth:.1f}",
-            "How far a white or neutral is warmer or colder than the whites of the picture. It is "
-            "the commonest mistake with off-whites; nought means that they agree.",
+            tell(
+                "Measures",
+                "How far a white or neutral is warmer or colder than the whites of the picture. "
+                "It is the commonest mistake with off-whites; nought means that they agree.",
+            ),
         ),
         Told(
-            "Harmony",
+            tell("Measures", "Harmony"),
             f"{measures.harmony:+.2f}",
-            "How pleasant observers found such pairs of colours in a published study (Ou and Luo, "
-            "2006), from about -1.2 to 1.7. It likes sameness, so it never decides alone.",
+            tell(
+                "Measures",
+                "How pleasant observers found such pairs of colours in a published study (Ou and "
+                "Luo, 2006), from about -1.2 to 1.7. It likes sameness, so it never decides "
+                "alone.",
+            ),
         ),
         Told(
-            "Texture",
+            tell("Measures", "Texture"),
             texture,
-            "How well the sample's surface goes with the picture's, both at true scale, from 0 to "
-            "1. It is not known while the art's size or the sample's photograph is missing.",
+            tell(
+                "Measures",
+                "How well the sample's surface goes with the picture's, both at true scale, from "
+                "0 to 1. It is not known while the art's size or the sample's photograph is "
+                "missing.",
+            ),
         ),
     )

@@ -18,6 +18,7 @@ from framing_palette.errors import FramingPaletteError
 from framing_palette.units import Length, LengthUnit
 from framing_palette.window.controls import Chip, rule, words
 from framing_palette.window.flow import FlowLayout
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.tokens import GAP, MARGIN, SECTION, WIDE_MARGIN
 
 
@@ -76,7 +77,7 @@ class LengthField(QWidget):
         try:
             length = Length.parse(text, self._unit)
         except FramingPaletteError as error:
-            self._say(str(error))
+            self._say(in_language(str(error)))
             return
         self._say("")
         self.taken.emit(length)

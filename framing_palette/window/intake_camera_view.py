@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 from framing_palette.window.controls import push_button, words
 from framing_palette.window.greys import surround_color
 from framing_palette.window.intake_camera import IntakeCamera
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.session import Session
 from framing_palette.window.tokens import GAP, MARGIN, WIDE_MARGIN
 
@@ -76,7 +77,7 @@ class IntakeCameraView(QWidget):
         elif not is_live:
             said = self.tr("Waiting for the camera.")
         else:
-            said = camera.fault or self.tr(
+            said = in_language(camera.fault) or self.tr(
                 "Freeze takes the mean of 16 frames, which has a quarter of their noise. Keep "
                 "hands, art and lamps still."
             )

@@ -7,6 +7,7 @@ from framing_palette.window.controls import push_button, words
 from framing_palette.window.forms import Choice, FormShelf
 from framing_palette.window.intake_view import Hand
 from framing_palette.window.intaking import Intaking, Taken
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.session import Session
 from framing_palette.window.size_fields import SizeFields
 from framing_palette.window.tokens import GAP
@@ -53,8 +54,8 @@ class IntakeShelf(FormShelf):
 
     def offer(self, name: str) -> None:
         """Offer a photograph that arrived."""
-        self.say_watched(self.tr("New photograph arrived: ") + name)
-        self.open_button.setText(self.tr("Open ") + name)
+        self.say_watched(self.tr("New photograph arrived: {name}").format(name=name))
+        self.open_button.setText(self.tr("Open {name}").format(name=name))
         self.open_button.setAccessibleName(self.open_button.text())
 
     def say_camera(self, fault: str, *, is_on: bool) -> None:
@@ -160,18 +161,25 @@ class IntakeShelf(FormShelf):
         self._tell_light(taken)
         job = self._session.desk.job
         self.forget.setVisible(job is not None and job.intake is not None)
-        told = picture.colour_trust.words if picture else self.tr("Bring the picture first.")
+        told = (
+            in_language(picture.colour_trust.words)
+            if picture
+            else self.tr("Bring the picture first.")
+        )
         first, stop, rest = told.partition(". ")
         self.trust.setText(first + stop.strip())
         self._say(self.trust_further, rest)
         self._say(self.raising, self._raising_words())
-        self._say(self.fault, self._intaking.fault)
-        self._say(self.notices, "\n".join(picture.notices) if picture else "")
+        self._say(self.fault, in_language(self._intaking.fault))
+        self._say(self.notices, in_language("\n".join(picture.notices)) if picture else "")
         worst = sorted(
             picture.colour_trust.patches if picture and taken else (),
             key=lambda patch: -patch.delta_e,
         )
-        lines = [f"{patch.name}: ΔE₀₀ {patch.delta_e:.1f}" for patch in worst[:_MOST_PATCHES]]
+        lines = [
+            f"{in_language(patch.name)}: ΔE₀₀ {patch.delta_e:.1f}"
+            for patch in worst[:_MOST_PATCHES]
+        ]
         told = self.tr("Least sure patches (upper half seen, lower half should be)")
         self._say(self.patches, f"{told}\n" + "\n".join(lines) if lines else "")
 
@@ -179,7 +187,7 @@ class IntakeShelf(FormShelf):
         self.leave_light.setVisible(taken is not None and taken.intake.light.source != "none")
         self._say(
             self.light,
-            taken.intake.light.words
+            in_language(taken.intake.light.words)
             if taken is not None
             else self.tr(
                 "A white or grey sheet, photographed from the same place under the same light, "

@@ -22,6 +22,7 @@ from framing_palette.jobs.taking_in import Corners, Point
 from framing_palette.picture.squaring import WHOLE
 from framing_palette.window.greys import color_of, surround_color
 from framing_palette.window.intaking import Intaking
+from framing_palette.window.languages import QT_TRANSLATE_NOOP
 from framing_palette.window.session import Session
 from framing_palette.window.theme import type_font
 from framing_palette.window.tokens import MARGIN, SMALL
@@ -31,7 +32,12 @@ _HANDLE = 9.0
 _REACH = 22.0
 _LENS = 72.0
 _LENS_ZOOM = 4.0
-_NAMES = ("upper left", "upper right", "lower right", "lower left")
+_NAMES = (
+    QT_TRANSLATE_NOOP("IntakeView", "upper left"),
+    QT_TRANSLATE_NOOP("IntakeView", "upper right"),
+    QT_TRANSLATE_NOOP("IntakeView", "lower right"),
+    QT_TRANSLATE_NOOP("IntakeView", "lower left"),
+)
 _STEP_PX = 1.0
 _KEYS = {
     Qt.Key.Key_Left: (-1.0, 0.0),
@@ -365,8 +371,8 @@ class IntakeView(QWidget):
             Hand.GREY: self.tr("Pick a neutral grey"),
         }[self.hand]
         told = self.tr("Before and after") if self.shows_after else what
-        self.setAccessibleName(self.tr("The photograph: ") + told)
-        self.setAccessibleDescription(_NAMES[self.handle])
+        self.setAccessibleName(self.tr("The photograph: {told}").format(told=told))
+        self.setAccessibleDescription(self.tr(_NAMES[self.handle]))
         self.update()
 
 

@@ -1,19 +1,21 @@
 """The job in one line: whose, what, how large, how far its colours can be trusted."""
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QCoreApplication, Qt, Signal
 from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QSizePolicy, QVBoxLayout, QWidget
 
 from framing_palette.window.controls import ElidedWords, IconButton
+from framing_palette.window.languages import QT_TRANSLATE_NOOP
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.session import Session
 from framing_palette.window.tokens import BODY, GAP, JOB_LINE_HEIGHT, SMALL, WIDE_MARGIN
 
 _ROOM_FOR_SEARCH = 760
 _TRUST_WORDS = {
-    "whites": "colours good enough to choose between whites",
-    "hues": "colours good enough to choose between neighbouring hues",
-    "families": "colours good for broad families only",
-    "unknown": "colours not checked",
+    "whites": QT_TRANSLATE_NOOP("JobLine", "colours good enough to choose between whites"),
+    "hues": QT_TRANSLATE_NOOP("JobLine", "colours good enough to choose between neighbouring hues"),
+    "families": QT_TRANSLATE_NOOP("JobLine", "colours good for broad families only"),
+    "unknown": QT_TRANSLATE_NOOP("JobLine", "colours not checked"),
 }
 
 
@@ -112,11 +114,25 @@ class JobLine(QWidget):
 
     def _tell_undo(self) -> None:
         stack = self._session.undo_stack
-        for button, can, text, verb, keys in (
-            (self.undo, stack.canUndo(), stack.undoText(), self.tr("Undo"), "Ctrl+Z"),
-            (self.redo, stack.canRedo(), stack.redoText(), self.tr("Redo"), "Ctrl+Shift+Z"),
+        for button, can, text, verb, nothing, keys in (
+            (
+                self.undo,
+                stack.canUndo(),
+                stack.undoText(),
+                self.tr("Undo"),
+                self.tr("Undo: nothing"),
+                "Ctrl+Z",
+            ),
+            (
+                self.redo,
+                stack.canRedo(),
+                stack.redoText(),
+                self.tr("Redo"),
+                self.tr("Redo: nothing"),
+                "Ctrl+Shift+Z",
+            ),
         ):
-            told = f"{verb}: {text}" if can else f"{verb}: " + self.tr("nothing")
+            told = f"{verb}: {in_language(text)}" if can else nothing
             button.setEnabled(can)
             button.setAccessibleName(told)
             button.setToolTip(f"{told}  ({keys})" if can else told)
@@ -128,7 +144,7 @@ def size_words(session: Session) -> str:
     if job is None:
         return ""
     if job.art_size is None:
-        return "size not known yet"
+        return QCoreApplication.translate("JobLine", "size not known yet")
     width, height = job.art_size
     unit, fraction = session.preferences.unit, session.preferences.denominator
     return f"{width.figures(unit, fraction)} × {height.show(unit, fraction)}"

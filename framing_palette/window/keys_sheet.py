@@ -6,86 +6,141 @@ from PySide6.QtWidgets import QBoxLayout, QGridLayout, QHBoxLayout, QVBoxLayout,
 
 from framing_palette.window.controls import IconButton, push_button, words
 from framing_palette.window.forms import scrolled
+from framing_palette.window.languages import QT_TRANSLATE_NOOP
 from framing_palette.window.tokens import GAP, MARGIN, SECTION, WIDE_MARGIN
 
 KEYS: tuple[tuple[str, tuple[tuple[str, str], ...]], ...] = (
     (
-        "Everywhere",
+        QT_TRANSLATE_NOOP("KeysSheet", "Everywhere"),
         (
-            ("Ctrl+1 … 6", "go to a step of the job"),
-            ("Ctrl+Z, Ctrl+Shift+Z", "undo, redo"),
-            ("Ctrl+O", "open a photograph or a job"),
-            ("Ctrl+V", "paste a picture"),
-            ("Ctrl+S", "put the job into a file"),
-            ("/", "search the samples"),
-            ("1 … 4", "lay round what rests on the rail"),
-            ("Ctrl+K", "keep the design in hand, or what is laid round"),
-            ("F6, F7", "the rack, the job book, and back"),
-            ("F8, F9", "put rail or shelf away, or bring it back"),
-            ("F11", "the client's view"),
-            ("F1", "this sheet"),
-            ("Esc", "let go of what is in hand"),
+            ("Ctrl+1 … 6", QT_TRANSLATE_NOOP("KeysSheet", "go to a step of the job")),
+            ("Ctrl+Z, Ctrl+Shift+Z", QT_TRANSLATE_NOOP("KeysSheet", "undo, redo")),
+            ("Ctrl+O", QT_TRANSLATE_NOOP("KeysSheet", "open a photograph or a job")),
+            ("Ctrl+V", QT_TRANSLATE_NOOP("KeysSheet", "paste a picture")),
+            ("Ctrl+S", QT_TRANSLATE_NOOP("KeysSheet", "put the job into a file")),
+            ("/", QT_TRANSLATE_NOOP("KeysSheet", "search the samples")),
+            ("1 … 4", QT_TRANSLATE_NOOP("KeysSheet", "lay round what rests on the rail")),
+            (
+                "Ctrl+K",
+                QT_TRANSLATE_NOOP("KeysSheet", "keep the design in hand, or what is laid round"),
+            ),
+            ("F6, F7", QT_TRANSLATE_NOOP("KeysSheet", "the rack, the job book, and back")),
+            ("F8, F9", QT_TRANSLATE_NOOP("KeysSheet", "put rail or shelf away, or bring it back")),
+            ("F11", QT_TRANSLATE_NOOP("KeysSheet", "the client's view")),
+            ("F1", QT_TRANSLATE_NOOP("KeysSheet", "this sheet")),
+            ("Esc", QT_TRANSLATE_NOOP("KeysSheet", "let go of what is in hand")),
         ),
     ),
     (
-        "The picture",
+        QT_TRANSLATE_NOOP("KeysSheet", "The picture"),
         (
-            ("+, -, 0", "closer, farther, all of it"),
-            ("Space", "blink between the two last looks"),
+            ("+, -, 0", QT_TRANSLATE_NOOP("KeysSheet", "closer, farther, all of it")),
+            (
+                QT_TRANSLATE_NOOP("KeysSheet", "Space"),
+                QT_TRANSLATE_NOOP("KeysSheet", "blink between the two last looks"),
+            ),
         ),
     ),
     (
-        "A sample on the shelf",
+        QT_TRANSLATE_NOOP("KeysSheet", "A sample on the shelf"),
         (
-            ("↑, ↓", "the one before, the next one"),
-            ("Enter", "lay it round the picture"),
-            ("S", "slide it over the picture"),
-            ("K", "keep it on the rail"),
-            ("X", "send it away"),
-            ("I", "the measures behind the reasons"),
-            ("Q, T", "which of two for this picture, the taste card"),
+            ("↑, ↓", QT_TRANSLATE_NOOP("KeysSheet", "the one before, the next one")),
+            (
+                QT_TRANSLATE_NOOP("KeysSheet", "Enter"),
+                QT_TRANSLATE_NOOP("KeysSheet", "lay it round the picture"),
+            ),
+            ("S", QT_TRANSLATE_NOOP("KeysSheet", "slide it over the picture")),
+            ("K", QT_TRANSLATE_NOOP("KeysSheet", "keep it on the rail")),
+            ("X", QT_TRANSLATE_NOOP("KeysSheet", "send it away")),
+            ("I", QT_TRANSLATE_NOOP("KeysSheet", "the measures behind the reasons")),
+            (
+                "Q, T",
+                QT_TRANSLATE_NOOP("KeysSheet", "which of two for this picture, the taste card"),
+            ),
         ),
     ),
     (
-        "Side by side, and which of two",
+        QT_TRANSLATE_NOOP("KeysSheet", "Side by side, and which of two"),
         (
-            ("Space", "blink between two of the looks"),
-            ("1 … 4", "while two blink: the look to show"),
-            ("1, 2, N", "which of two: the first, the second, neither"),
-            ("Esc", "back to all, back to one picture"),
+            (
+                QT_TRANSLATE_NOOP("KeysSheet", "Space"),
+                QT_TRANSLATE_NOOP("KeysSheet", "blink between two of the looks"),
+            ),
+            ("1 … 4", QT_TRANSLATE_NOOP("KeysSheet", "while two blink: the look to show")),
+            (
+                "1, 2, N",
+                QT_TRANSLATE_NOOP("KeysSheet", "which of two: the first, the second, neither"),
+            ),
+            ("Esc", QT_TRANSLATE_NOOP("KeysSheet", "back to all, back to one picture")),
         ),
     ),
     (
-        "A strip on the picture",
+        QT_TRANSLATE_NOOP("KeysSheet", "A strip on the picture"),
         (
-            ("Arrows", "1 mm; with Shift 10 mm"),
-            ("R, Shift+R", "turn by 15 degrees, by a quarter"),
-            ("C", "bend into a corner, or straighten"),
-            ("[ and ]", "shorter, longer"),
-            ("Enter, K, X", "lay round, keep, send away"),
-            ("N", "the next strip"),
-            ("Delete", "take it up"),
+            (
+                QT_TRANSLATE_NOOP("KeysSheet", "Arrows"),
+                QT_TRANSLATE_NOOP("KeysSheet", "1 mm; with Shift 10 mm"),
+            ),
+            ("R, Shift+R", QT_TRANSLATE_NOOP("KeysSheet", "turn by 15 degrees, by a quarter")),
+            ("C", QT_TRANSLATE_NOOP("KeysSheet", "bend into a corner, or straighten")),
+            (
+                QT_TRANSLATE_NOOP("KeysSheet", "[ and ]"),
+                QT_TRANSLATE_NOOP("KeysSheet", "shorter, longer"),
+            ),
+            (
+                QT_TRANSLATE_NOOP("KeysSheet", "Enter, K, X"),
+                QT_TRANSLATE_NOOP("KeysSheet", "lay round, keep, send away"),
+            ),
+            ("N", QT_TRANSLATE_NOOP("KeysSheet", "the next strip")),
+            (
+                QT_TRANSLATE_NOOP("KeysSheet", "Delete"),
+                QT_TRANSLATE_NOOP("KeysSheet", "take it up"),
+            ),
         ),
     ),
     (
-        "Drawing regions",
+        QT_TRANSLATE_NOOP("KeysSheet", "Drawing regions"),
         (
-            ("V, B, E, L, P, G", "hand, rectangle, ellipse, lasso, polygon, grow"),
-            ("Shift, Alt", "while drawing: add to the region, cut from it"),
-            ("Enter, Esc", "close a polygon, drop it"),
-            ("Arrows", "push the chosen region"),
-            ("Delete", "delete it"),
+            (
+                "V, B, E, L, P, G",
+                QT_TRANSLATE_NOOP("KeysSheet", "hand, rectangle, ellipse, lasso, polygon, grow"),
+            ),
+            (
+                QT_TRANSLATE_NOOP("KeysSheet", "Shift, Alt"),
+                QT_TRANSLATE_NOOP("KeysSheet", "while drawing: add to the region, cut from it"),
+            ),
+            (
+                QT_TRANSLATE_NOOP("KeysSheet", "Enter, Esc"),
+                QT_TRANSLATE_NOOP("KeysSheet", "close a polygon, drop it"),
+            ),
+            (
+                QT_TRANSLATE_NOOP("KeysSheet", "Arrows"),
+                QT_TRANSLATE_NOOP("KeysSheet", "push the chosen region"),
+            ),
+            (QT_TRANSLATE_NOOP("KeysSheet", "Delete"), QT_TRANSLATE_NOOP("KeysSheet", "delete it")),
         ),
     ),
     (
-        "The rack",
+        QT_TRANSLATE_NOOP("KeysSheet", "The rack"),
         (
-            ("Arrows", "the nearest sample in a direction"),
-            ("N, P", "the next colour of the picture, the one before"),
-            ("L, Space", "a lasso, or one sample, to lay side by side"),
-            ("+, -, 0", "closer, farther, all that is wanted"),
-            ("Page up, down", "another slice of lightness, on the lightness bar"),
-            ("Esc", "let go of what is looked near"),
+            (
+                QT_TRANSLATE_NOOP("KeysSheet", "Arrows"),
+                QT_TRANSLATE_NOOP("KeysSheet", "the nearest sample in a direction"),
+            ),
+            (
+                "N, P",
+                QT_TRANSLATE_NOOP("KeysSheet", "the next colour of the picture, the one before"),
+            ),
+            (
+                QT_TRANSLATE_NOOP("KeysSheet", "L, Space"),
+                QT_TRANSLATE_NOOP("KeysSheet", "a lasso, or one sample, to lay side by side"),
+            ),
+            ("+, -, 0", QT_TRANSLATE_NOOP("KeysSheet", "closer, farther, all that is wanted")),
+            (
+                QT_TRANSLATE_NOOP("KeysSheet", "Page up, down"),
+                QT_TRANSLATE_NOOP("KeysSheet", "another slice of lightness, on the lightness bar"),
+            ),
+            ("Esc", QT_TRANSLATE_NOOP("KeysSheet", "let go of what is looked near")),
         ),
     ),
 )
@@ -168,6 +223,6 @@ class KeysSheet(QWidget):
         grid.setColumnMinimumWidth(0, 152)
         grid.setColumnStretch(1, 1)
         for number, (keys, told) in enumerate(rows):
-            grid.addWidget(words(keys, size="small", strong=True), number, 0)
+            grid.addWidget(words(self.tr(keys), size="small", strong=True), number, 0)
             grid.addWidget(words(self.tr(told), size="small", quiet=True, wrap=True), number, 1)
         return grid

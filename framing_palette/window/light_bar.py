@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 from framing_palette.catalogue import LIGHT_WORDS, Sample
 from framing_palette.window.controls import words
 from framing_palette.window.errands import Errands
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.picker import Picker
 from framing_palette.window.session import Session
 from framing_palette.window.tokens import GAP, WIDE_MARGIN
@@ -22,7 +23,10 @@ class LightPicker(Picker):
     def __init__(self, session: Session) -> None:
         super().__init__(self.tr("The light in which it is seen"))
         self._session = session
-        named = [(light, f"{words[:1].upper()}{words[1:]}") for light, words in LIGHT_WORDS.items()]
+        named = [
+            (light, in_language(f"{words[:1].upper()}{words[1:]}"))
+            for light, words in LIGHT_WORDS.items()
+        ]
         self.show_values(named, session.light)
         self.chosen.connect(lambda light: session.assign("light", str(light)))
         session.light_changed.connect(lambda: self.show_value(session.light))

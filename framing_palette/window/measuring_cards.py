@@ -12,6 +12,7 @@ from framing_palette.design import Reading
 from framing_palette.errors import FramingPaletteError, LengthError
 from framing_palette.units import Length, LengthUnit
 from framing_palette.window.controls import Chip, push_button, words
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.tokens import GAP, MARGIN, SECTION
 
 _FIELDS = ("width", "height", "first", "second")
@@ -70,8 +71,9 @@ class MeasuringCard(QWidget):
         if shown.reading is not None:
             self._read.setText(_pair(shown.reading, unit, denominator))
             if shown.reading.diagonals:
-                told = " and ".join(d.show(unit, denominator) for d in shown.reading.diagonals)
-                self.told.setText(f"{shown.told}\n{self.tr('Diagonals ')}{told}")
+                first, second = (d.show(unit, denominator) for d in shown.reading.diagonals)
+                told = self.tr("Diagonals {first} and {second}").format(first=first, second=second)
+                self.told.setText(f"{shown.told}\n{told}")
         self.update()
 
     def say(self, fault: str) -> None:
@@ -128,8 +130,12 @@ class MeasuringCard(QWidget):
 
     def _add(self, grid: QGridLayout, row: int, column: int, told: str, edit: QLineEdit) -> QWidget:
         label = words(told, size="small")
-        order = self.tr("first") if self._number == 1 else self.tr("second")
-        edit.setAccessibleName(f"{told}, {order} " + self.tr("measurement"))
+        said = (
+            self.tr("{what}, first measurement")
+            if self._number == 1
+            else self.tr("{what}, second measurement")
+        )
+        edit.setAccessibleName(said.format(what=told))
         grid.addWidget(label, 2 * row, column)
         grid.addWidget(edit, 2 * row + 1, column)
         return label
@@ -142,7 +148,7 @@ class MeasuringCard(QWidget):
         try:
             reading = self._reading()
         except FramingPaletteError as error:
-            self.say(str(error))
+            self.say(in_language(str(error)))
             return
         self.say("")
         self.done.emit(reading)

@@ -6,6 +6,7 @@ from PySide6.QtWidgets import QHBoxLayout, QWidget
 
 from framing_palette.window.controls import IconButton, words
 from framing_palette.window.icons import draw_icon
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.session import Session
 from framing_palette.window.tokens import GAP, MARGIN
 
@@ -34,8 +35,9 @@ class NoticeBar(QWidget):
         return self._words.text()
 
     def _tell(self) -> None:
-        self._words.setText(self._session.notice)
-        self.setAccessibleName(self._session.notice)
+        said = in_language(self._session.notice)
+        self._words.setText(said)
+        self.setAccessibleName(said)
         self.setVisible(bool(self._session.notice))
 
     def paintEvent(self, _event: QPaintEvent) -> None:

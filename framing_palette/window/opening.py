@@ -53,6 +53,7 @@ def run(
     from PySide6.QtWidgets import QApplication
 
     from framing_palette.window.frame import Frame
+    from framing_palette.window.languages import speak
     from framing_palette.window.preference_files import read_preferences
     from framing_palette.window.theme import put_on, tokens_named
 
@@ -61,6 +62,7 @@ def run(
     app = QApplication.instance() or QApplication(sys.argv[:1])
     app.setApplicationName("Framing Palette")
     sys.excepthook = _note_defect
+    speak(app, preferences.language)
     if isinstance(app, QApplication):
         put_on(app, tokens_named(preferences.theme))
     frame = Frame()

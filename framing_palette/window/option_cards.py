@@ -11,6 +11,7 @@ from framing_palette.window import building
 from framing_palette.window.controls import push_button, words
 from framing_palette.window.errands import Errands
 from framing_palette.window.forms import scrolled
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.preview_pane import PreviewPane
 from framing_palette.window.price_keeper import PriceKeeper
 from framing_palette.window.session import Session
@@ -66,7 +67,7 @@ class OptionCard(QWidget):
         name = design.name or building.NAMES[self._number]
         self.is_chosen = is_chosen
         self.name.setText(name)
-        self.reasons.setText("\n\n".join(_sentences(option.reasons)))
+        self.reasons.setText("\n\n".join(map(in_language, _sentences(option.reasons))))
         rack = self._session.catalogue
         names = [rack[code].name for code in design.codes if code in rack]
         self.parts.setText(", ".join(names))
@@ -98,7 +99,7 @@ class OptionCard(QWidget):
         try:
             price = self._keeper.price(design)
         except FramingPaletteError as error:
-            return "", str(error)
+            return "", in_language(str(error))
         return price.total.show(), price.tax_words
 
 

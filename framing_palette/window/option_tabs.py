@@ -55,7 +55,7 @@ class OptionTabs(QWidget):
             chip.deleteLater()
         self.chips = []
         for number, name in enumerate(names):
-            chip = Chip(name, told=self.tr("Take in hand: ") + name)
+            chip = Chip(name, told=self.tr("Take in hand: {name}").format(name=name))
             chip.clicked.connect(
                 lambda _on=False, number=number: building.take_in_hand(self._session, number)
             )

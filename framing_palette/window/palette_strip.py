@@ -15,6 +15,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from framing_palette.picture import PaletteColour
 from framing_palette.window.greys import color_of
+from framing_palette.window.languages import told as in_language
 
 HEIGHT = 36
 _LEAST_PX = 3.0
@@ -42,7 +43,9 @@ class PaletteStrip(QWidget):
         self._colours = colours
         self._tones = [color_of(colour.lab) for colour in colours]
         self._at = min(self._at, len(colours) - 1)
-        self.setAccessibleName(self.tr("Palette: ") + palette_words(colours))
+        self.setAccessibleName(
+            self.tr("Palette: {colours}").format(colours=in_language(palette_words(colours)))
+        )
         self.update()
 
     def colour_at(self, x: float) -> int:

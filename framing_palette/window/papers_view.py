@@ -63,7 +63,9 @@ class PapersView(QWidget):
                 widget.deleteLater()
         self.pages = []
         for number, image in enumerate(images, start=1):
-            page = PageView(image, self.tr("Page ") + f"{number} of {len(images)}")
+            page = PageView(
+                image, self.tr("Page {number} of {count}").format(number=number, count=len(images))
+            )
             self.pages.append(page)
             self._column.addWidget(page, 0, Qt.AlignmentFlag.AlignHCenter)
         self._column.addStretch(1)

@@ -9,6 +9,7 @@ from framing_palette.units import Length
 from framing_palette.window.building import design_in_hand
 from framing_palette.window.controls import words
 from framing_palette.window.forms import Choice, LengthField
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.session import Session
 from framing_palette.window.tokens import GAP, MARGIN
 
@@ -79,7 +80,7 @@ class PiecesRow(QWidget):
                 gap or (arrangement.gap if arrangement else USUAL_GAP),
             )
         except FramingPaletteError as error:
-            self._say(str(error))
+            self._say(in_language(str(error)))
             self.follow()
             return
         if changed != job:

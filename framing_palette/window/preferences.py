@@ -24,6 +24,8 @@ class Preferences:
         L* of what the picture lies on, 20 to 95.
     theme
         "system", "light" or "dark".
+    language
+        "system", "en" or "de"; used when the window next opens.
     mat_border
         Width of a mat when it is laid round the picture to look at it.
     tolerance
@@ -49,6 +51,7 @@ class Preferences:
     denominator: int = 32
     surround: int = DEFAULT_SURROUND
     theme: str = "system"
+    language: str = "system"
     mat_border: Length = field(default_factory=lambda: Length.inches("2 1/2"))
     tolerance: Length = field(default_factory=lambda: Length.inches("1/32"))
     reduced_motion: bool = False
@@ -69,6 +72,8 @@ class Preferences:
             raise FieldError("unit", got=self.unit, wanted="choose in, mm or cm")
         if self.theme not in ("system", "light", "dark"):
             raise FieldError("theme", got=self.theme, wanted="choose system, light or dark")
+        if self.language not in ("system", "en", "de"):
+            raise FieldError("language", got=self.language, wanted="choose system, en or de")
         if min(self.mat_border.mm, self.tolerance.mm) <= 0:
             raise FieldError("mat border and tolerance", got="0", wanted="make both larger")
 

@@ -21,6 +21,7 @@ from framing_palette.window import building
 from framing_palette.window.charge_row import ChargeRow
 from framing_palette.window.controls import push_button, rule, words
 from framing_palette.window.forms import Choice, scrolled
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.price_fields import TextField
 from framing_palette.window.price_keeper import PriceKeeper
 from framing_palette.window.session import Session
@@ -60,7 +61,7 @@ class PriceShelf(QWidget):
             self.totals.setText("")
             self.told.setText(self.tr("The price book is being read."))
             return
-        self.notice.setText(self._notice(prices.fault))
+        self.notice.setText(self._notice(in_language(prices.fault)))
         self._show_price(book)
         for name, field in self.fields.items():
             value = getattr(book, name)
@@ -230,7 +231,7 @@ class PriceShelf(QWidget):
             changed = with_book_field(book, name, value)
         except FramingPaletteError as error:
             if field is not None:
-                field.say(str(error))
+                field.say(in_language(str(error)))
             return
         told = field.name.text() if field is not None else self.tr("The tax is")
         self._edit(self.tr("Price book: {field}").format(field=told), changed)
@@ -242,7 +243,7 @@ class PriceShelf(QWidget):
         try:
             changed = with_charge_field(book, place, name, value)
         except FramingPaletteError as error:
-            self.rows[place].say(name, str(error))
+            self.rows[place].say(name, in_language(str(error)))
             return
         title = changed.charges[place].title
         self._edit(self.tr("Price of {title}").format(title=title), changed)
@@ -277,7 +278,7 @@ class PriceShelf(QWidget):
 
     def _ask_for_file(self) -> None:
         name, _ = QFileDialog.getOpenFileName(
-            self, self.tr("A price book"), filter=self.tr("Price books") + " (*.toml)"
+            self, self.tr("A price book"), filter=self.tr("Price books (*.toml)")
         )
         if name:
             self.take_over(Path(name))

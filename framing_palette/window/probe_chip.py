@@ -6,6 +6,7 @@ from PySide6.QtWidgets import QAbstractButton
 
 from framing_palette.window.greys import color_of
 from framing_palette.window.icons import draw_icon
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.session import Probe
 from framing_palette.window.theme import type_font
 from framing_palette.window.tokens import HIT, SMALL
@@ -27,8 +28,8 @@ class ProbeChip(QAbstractButton):
         self._probe = probe
         self.setVisible(probe is not None)
         if probe is not None:
-            self.setText(self.tr("Near ") + probe.name)
-            self.setAccessibleName(self.text() + self.tr(", let it go"))
+            self.setText(self.tr("Near {colour}").format(colour=in_language(probe.name)))
+            self.setAccessibleName(self.tr("{near}, let it go").format(near=self.text()))
             self.setToolTip(self.tr("Let the colour go"))
 
     def sizeHint(self) -> QSize:

@@ -1,6 +1,6 @@
 """A region on the shelf: its name, its role, its palette, its accents, its texture in words."""
 
-from PySide6.QtCore import QPoint, Signal
+from PySide6.QtCore import QCoreApplication, QPoint, Signal
 from PySide6.QtGui import QMouseEvent, QPainter, QPaintEvent, QPalette
 from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
 
@@ -8,6 +8,7 @@ from framing_palette.picture import PaletteColour, RegionFinding, Role
 from framing_palette.picture.texture_words import texture_words
 from framing_palette.window.controls import Chip, IconButton, words
 from framing_palette.window.flow import FlowLayout
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.palette_strip import PaletteStrip, palette_words
 from framing_palette.window.tokens import GAP, MARGIN, WIDE_MARGIN
 
@@ -108,19 +109,20 @@ class RegionCard(QWidget):
 
     def _tell_lit(self, colour: PaletteColour | None) -> None:
         if colour is not None:
-            self._told.setText(f"{colour.name}, {colour.share:.1%}")
+            self._told.setText(f"{in_language(colour.name)}, {colour.share:.1%}")
         elif self._finding is not None:
-            self._told.setText(palette_words(self._finding.colours, most=3))
+            self._told.setText(in_language(palette_words(self._finding.colours, most=3)))
         self.lit.emit(colour)
 
 
 def role_words(role: Role) -> str:
     """Return what a role means, short enough for the head of a card."""
+    tell = QCoreApplication.translate
     return {
-        Role.FOCUS: "the eye rests here",
-        Role.SUPPORT: "supports",
-        Role.GROUND: "background",
-        Role.RIM: "what a border touches",
+        Role.FOCUS: tell("RegionCard", "the eye rests here"),
+        Role.SUPPORT: tell("RegionCard", "supports"),
+        Role.GROUND: tell("RegionCard", "background"),
+        Role.RIM: tell("RegionCard", "what a border touches"),
         Role.WHOLE: "",
     }[role]
 
@@ -129,8 +131,9 @@ def more_words(finding: RegionFinding) -> str:
     """Return accents and texture in words."""
     lines = []
     if finding.accents:
-        names = ", ".join(dict.fromkeys(accent.name for accent in finding.accents[:4]))
-        lines.append(f"Accents: {names}.")
-    text = texture_words(finding.texture)
+        names = ", ".join(dict.fromkeys(in_language(one.name) for one in finding.accents[:4]))
+        said = QCoreApplication.translate("RegionCard", "Accents: {names}.")
+        lines.append(said.format(names=names))
+    text = in_language(texture_words(finding.texture))
     lines.append(f"{text[0].upper()}{text[1:]}.")
     return "\n".join(lines)

@@ -16,6 +16,7 @@ from PySide6.QtCore import (
 
 from framing_palette.catalogue import Kind, Sample
 from framing_palette.ranking import RankedSample, Ranking, Verdict
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.listing import Listed, listed_of
 from framing_palette.window.parcels import SAMPLE_MIME, parcel
 
@@ -188,11 +189,17 @@ class SampleList(QAbstractListModel):
             return self.rest_words(row)
         moved = self.moved_words(row.sample.code)
         by_taste = self.tr("By taste {moved}.").format(moved=moved) if moved else ""
-        return " ".join(part for part in (f"{row.sample.name}.", by_taste, *row.reasons) if part)
+        return " ".join(
+            part
+            for part in (f"{row.sample.name}.", by_taste, *map(in_language, row.reasons))
+            if part
+        )
 
     def rest_words(self, rest: Rest) -> str:
         """Return how many more there are and how to see them."""
-        return f"{rest.count:,} " + self.tr("more that fit less well: search, or show one kind.")
+        return self.tr("{count:,} more that fit less well: search, or show one kind.").format(
+            count=rest.count
+        )
 
     def _rebuild(self) -> None:
         self.beginResetModel()

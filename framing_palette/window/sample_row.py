@@ -6,6 +6,7 @@ from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
 from framing_palette.ranking import RankedSample
 from framing_palette.window.icons import draw_icon
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.sample_list import Heading, ListRole, Rest, SampleList
 from framing_palette.window.swatches import SwatchBook
 from framing_palette.window.theme import type_font
@@ -44,7 +45,9 @@ class SampleRow(QStyledItemDelegate):
         row = index.data(ListRole.ROW)
         text_width = width - self._text_left() - WIDE_MARGIN
         height = self._line(self._name_font) + 4
-        height += sum(self._height_of(reason, text_width) + 4 for reason in row.reasons)
+        height += sum(
+            self._height_of(in_language(reason), text_width) + 4 for reason in row.reasons
+        )
         return QSize(width, max(least, height + self._line(self._small_font) + 2 * MARGIN + 4))
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: AnyIndex) -> None:
@@ -149,20 +152,20 @@ class SampleRow(QStyledItemDelegate):
 
     def _draw_reason(self, painter: QPainter, room: QRect, ranked: RankedSample) -> None:
         metrics = QFontMetrics(self._small_font)
-        lines = few_lines(ranked.reasons[0], metrics, room.width(), _REASON_LINES)
+        lines = few_lines(in_language(ranked.reasons[0]), metrics, room.width(), _REASON_LINES)
         for number, line in enumerate(lines):
             top = room.top() + number * metrics.height()
             painter.drawText(QRect(room.left(), top, room.width(), metrics.height()), 0, line)
 
     def _draw_all(self, painter: QPainter, room: QRect, ranked: RankedSample) -> None:
         top = room.top()
-        facts = f"{ranked.sample.code}  ·  {kind_words(ranked)}"
+        facts = f"{ranked.sample.code}  ·  {in_language(kind_words(ranked))}"
         metrics = QFontMetrics(self._small_font)
         facts = metrics.elidedText(facts, Qt.TextElideMode.ElideRight, room.width())
         painter.drawText(QRect(room.left(), top, room.width(), metrics.height()), 0, facts)
         top += metrics.height() + 4
         painter.setPen(painter.pen())
-        for reason in ranked.reasons:
+        for reason in map(in_language, ranked.reasons):
             height = self._height_of(reason, room.width())
             painter.drawText(QRect(room.left(), top, room.width(), height), _WRAP, reason)
             top += height + 4

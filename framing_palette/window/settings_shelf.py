@@ -12,6 +12,8 @@ from framing_palette.window.forms import Choice, FormShelf, LengthField
 from framing_palette.window.greys import surround_color
 from framing_palette.window.job_book.book import JobBook
 from framing_palette.window.job_book.shop_settings import PlaceSetting, ProblemReport
+from framing_palette.window.languages import LANGUAGES
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.preferences import DARKEST_SURROUND, LIGHTEST_SURROUND
 from framing_palette.window.session import Session
 
@@ -59,6 +61,12 @@ class SettingsShelf(FormShelf):
                 ("light", self.tr("Light")),
                 ("dark", self.tr("Dark")),
             ),
+        )
+        self._choice(
+            "language",
+            self.tr("Language / Sprache"),
+            (("system", self.tr("As the computer")), *LANGUAGES.items()),
+            self.tr("Takes hold when the window opens next."),
         )
         self._choice(
             "scale_percent",
@@ -192,7 +200,7 @@ class SettingsShelf(FormShelf):
             changed = self._session.preferences.changed(name, value)
         except FramingPaletteError as error:
             if name in self.lengths:
-                self.lengths[name].say(str(error))
+                self.lengths[name].say(in_language(str(error)))
             return
         if changed != self._session.preferences:
             self._session.assign("preferences", changed)

@@ -8,6 +8,7 @@ from framing_palette.units import Length
 from framing_palette.window import building
 from framing_palette.window.controls import words
 from framing_palette.window.forms import LengthField
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.session import Session
 from framing_palette.window.tokens import GAP
 
@@ -62,6 +63,6 @@ class SizeFields(QWidget):
                 self._session, self._typed[self.width_field], self._typed[self.height_field]
             )
         except FramingPaletteError as error:
-            field.say(str(error))
+            field.say(in_language(str(error)))
         else:
             self.taken.emit()

@@ -7,6 +7,7 @@ from framing_palette.jobs.measured import is_measured
 from framing_palette.window.bench import Bench
 from framing_palette.window.controls import Chip, rule, words
 from framing_palette.window.forms import scrolled
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.session import Session
 from framing_palette.window.tokens import GAP, MARGIN, SECTION, WIDE_MARGIN
 from framing_palette.window.told_sizes import ToldPart, ToldSize, told_parts
@@ -68,9 +69,11 @@ class SizesShelf(QWidget):
 
     def _add(self, part: ToldPart) -> None:
         self._rows.addWidget(rule())
-        self._rows.addWidget(words(part.title, strong=True, wrap=True))
+        self._rows.addWidget(words(in_language(part.title), strong=True, wrap=True))
         if part.remark:
-            self._rows.addWidget(words(part.remark, size="small", quiet=True, wrap=True))
+            self._rows.addWidget(
+                words(in_language(part.remark), size="small", quiet=True, wrap=True)
+            )
         for size in part.sizes:
             row = SizeRow(part.title, size)
             row.how.setChecked(row.key in self._open)
@@ -84,14 +87,15 @@ class SizeRow(QWidget):
     def __init__(self, title: str, size: ToldSize) -> None:
         super().__init__()
         self.key = f"{title}: {size.name}"
-        self.how = Chip(self.tr("how"), told=self.tr("How it came about: ") + self.key)
-        self.sums = words("\n".join(size.sums), size="small", wrap=True)
+        said = self.tr("How it came about: {size}").format(size=in_language(self.key))
+        self.how = Chip(self.tr("how"), told=said)
+        self.sums = words(in_language("\n".join(size.sums)), size="small", wrap=True)
         self.sums.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self.sums.hide()
         told = QVBoxLayout()
         told.setSpacing(0)
-        told.addWidget(words(size.name, size="small", quiet=True, wrap=True))
-        told.addWidget(words(size.value, wrap=True))
+        told.addWidget(words(in_language(size.name), size="small", quiet=True, wrap=True))
+        told.addWidget(words(in_language(size.value), wrap=True))
         row = QHBoxLayout()
         row.addLayout(told, 1)
         row.addWidget(self.how, 0, Qt.AlignmentFlag.AlignVCenter)

@@ -235,7 +235,7 @@ class TasteShelf(FormShelf):
             self._book.import_from(Path(name))
 
     def _files(self) -> str:
-        return self.tr("Taste") + " (*.json)"
+        return self.tr("Taste (*.json)")
 
     def _say(self, said: str) -> None:
         self.said.setText(said)

@@ -7,6 +7,7 @@ from PySide6.QtGui import QKeyEvent, QPainter, QPaintEvent, QPalette, QPen
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from framing_palette.window.controls import push_button, words
+from framing_palette.window.languages import QT_TRANSLATE_NOOP
 from framing_palette.window.tokens import GAP, MARGIN, WIDE_MARGIN
 
 _WIDTH, _AWAY = 320, 16
@@ -24,37 +25,52 @@ class Card:
 
 CARDS = (
     Card(
-        "A job runs from top to bottom",
-        "Six stops, from the photograph to the agreed paper. Go to any of them at any time; a "
-        "tick says what is done.",
+        QT_TRANSLATE_NOOP("Tour", "A job runs from top to bottom"),
+        QT_TRANSLATE_NOOP(
+            "Tour",
+            "Six stops, from the photograph to the agreed paper. Go to any of them at any time; a "
+            "tick says what is done.",
+        ),
         "read",
         "path",
     ),
     Card(
-        "Say where the eye should rest",
-        "Draw it on the picture with one of the tools below. Everything on the shelf is judged "
-        "by it. Until you do, the program guesses and says so.",
+        QT_TRANSLATE_NOOP("Tour", "Say where the eye should rest"),
+        QT_TRANSLATE_NOOP(
+            "Tour",
+            "Draw it on the picture with one of the tools below. Everything on the shelf is judged "
+            "by it. Until you do, the program guesses and says so.",
+        ),
         "read",
         "shelf",
     ),
     Card(
-        "The rack, best first",
-        "Each sample comes with a reason that you can say aloud. The verdict is a measurement, "
-        "not a taste: overrule it whenever you like.",
+        QT_TRANSLATE_NOOP("Tour", "The rack, best first"),
+        QT_TRANSLATE_NOOP(
+            "Tour",
+            "Each sample comes with a reason that you can say aloud. The verdict is a measurement, "
+            "not a taste: overrule it whenever you like.",
+        ),
         "choose",
         "shelf",
     ),
     Card(
-        "Slide a sample over the picture",
-        "Drag it from the shelf, or press S. It lies there at true scale, and a tag says in a "
-        "word what it does where it lies. Enter lays it round the picture.",
+        QT_TRANSLATE_NOOP("Tour", "Slide a sample over the picture"),
+        QT_TRANSLATE_NOOP(
+            "Tour",
+            "Drag it from the shelf, or press S. It lies there at true scale, and a tag says in a "
+            "word what it does where it lies. Enter lays it round the picture.",
+        ),
         "choose",
         "stage",
     ),
     Card(
-        "Keep what is liked",
-        "Up to four rest on the rail through all steps, side by side when you wish. The screen "
-        "at the lower left opens the client's view, without numbers.",
+        QT_TRANSLATE_NOOP("Tour", "Keep what is liked"),
+        QT_TRANSLATE_NOOP(
+            "Tour",
+            "Up to four rest on the rail through all steps, side by side when you wish. The screen "
+            "at the lower left opens the client's view, without numbers.",
+        ),
         "choose",
         "rail",
     ),
@@ -136,7 +152,7 @@ class Tour(QWidget):
         text = self.tr("To work") if is_last else self.tr("Next")
         self.next_button.setText(text)
         self.next_button.setAccessibleName(text)
-        self.setAccessibleName(f"{card.title}. {card.told}")
+        self.setAccessibleName(f"{self.tr(card.title)}. {self.tr(card.told)}")
         self.leave_button.setVisible(not is_last)
         self.show()
         self.place()

@@ -88,6 +88,7 @@ def test_preferences_come_back_from_their_file_as_they_were(tmp_path: Path) -> N
         denominator=64,
         surround=33,
         theme="dark",
+        language="de",
         mat_border=Length.inches("2 1/3"),
         reduced_motion=True,
         scale_percent=150,
@@ -133,6 +134,7 @@ def test_a_folder_that_cannot_be_made_is_told(tmp_path: Path) -> None:
         ("scale_percent", 110),
         ("unit", "ell"),
         ("theme", "pink"),
+        ("language", "xx"),
         ("tolerance", Length.mm_of(0)),
     ],
 )

@@ -2,13 +2,15 @@
 
 from dataclasses import dataclass
 
-from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtCore import QCoreApplication, QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFontMetrics, QPainter, QPainterPath, QPen
 
 from framing_palette.ranking import Verdict
 from framing_palette.ranking.strip_reading import StripReading
 from framing_palette.window.canvas.place import FOOT_PX, Place
 from framing_palette.window.canvas.regions import LIGHT
+from framing_palette.window.languages import QT_TRANSLATE_NOOP
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.theme import type_font
 from framing_palette.window.tokens import HEADING, SMALL
 
@@ -21,9 +23,9 @@ BESIDE = 40.0
 """Room between strip and tag, in which the handle stands."""
 
 WORDS = {
-    Verdict.BLEND: "settles",
-    Verdict.COMPLEMENT: "stands apart",
-    Verdict.CLASH: "fights",
+    Verdict.BLEND: QT_TRANSLATE_NOOP("Tag", "settles"),
+    Verdict.COMPLEMENT: QT_TRANSLATE_NOOP("Tag", "stands apart"),
+    Verdict.CLASH: QT_TRANSLATE_NOOP("Tag", "fights"),
 }
 
 
@@ -40,7 +42,7 @@ class Tag:
     def word(self) -> str:
         """The one word; empty while the strip lies off the picture or nothing is known yet."""
         verdict = self.reading.verdict if self.reading else None
-        return WORDS[verdict] if verdict else ""
+        return QCoreApplication.translate("Tag", WORDS[verdict]) if verdict else ""
 
 
 def tag_height(reading: StripReading | None, *, shows_numbers: bool) -> float:
@@ -57,7 +59,9 @@ def tag_width(name: str, reading: StripReading | None) -> float:
     named = [float(metrics.horizontalAdvance(name))]
     if reading is not None:
         dots = 2 * DOT + 6.0
-        named += [metrics.horizontalAdvance(one.name) + dots for one in reading.repeats]
+        named += [
+            metrics.horizontalAdvance(in_language(one.name)) + dots for one in reading.repeats
+        ]
     return min(max(WIDTH, max(named) + 2 * PAD + 2.0), WIDEST)
 
 
@@ -112,7 +116,7 @@ def draw_tag(painter: QPainter, tag: Tag, colors: list[QColor]) -> None:
             _write(painter, line, f"ΔE₀₀ {tag.reading.delta_e:.1f}", QUIET, SMALL)
             line.translate(0, _LINE)
     for number, color in enumerate(colors):
-        name = tag.reading.repeats[number].name if tag.reading else ""
+        name = in_language(tag.reading.repeats[number].name) if tag.reading else ""
         _draw_dot(painter, _dot_point(tag, number), color)
         _write(painter, line.adjusted(2 * DOT + 6, 0, 0, 0), name, LIGHT, SMALL)
         line.translate(0, _LINE)

@@ -10,6 +10,7 @@ from framing_palette.jobs.agreeing import STATUS_WORDS
 from framing_palette.window.controls import push_button, words
 from framing_palette.window.forms import Choice, scrolled
 from framing_palette.window.job_book.ledger import Ledger
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.opening import JOB_ENDING
 from framing_palette.window.tokens import GAP, MARGIN, SECTION, WIDE_MARGIN
 
@@ -33,7 +34,8 @@ class JobCard(QWidget):
         )
         self.from_file = push_button(self.tr("Open a job from a file"))
         self.status = Choice(
-            self.tr("Status"), tuple((status, STATUS_WORDS[status]) for status in Status)
+            self.tr("Status"),
+            tuple((status, in_language(STATUS_WORDS[status])) for status in Status),
         )
         self.said = words(size="small", wrap=True)
         self.line = QLineEdit()
@@ -124,7 +126,7 @@ class JobCard(QWidget):
         self.status.show_value(job.status)
         self.events.setText(
             "\n".join(
-                f"{event.at.astimezone():%Y-%m-%d %H:%M}  {event.words}"
+                f"{event.at.astimezone():%Y-%m-%d %H:%M}  {in_language(event.words)}"
                 for event in reversed(job.history)
             )
         )

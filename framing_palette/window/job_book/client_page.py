@@ -10,6 +10,7 @@ from framing_palette.jobs.job_lines import key_of_client
 from framing_palette.window.controls import push_button, words
 from framing_palette.window.forms import scrolled
 from framing_palette.window.job_book.ledger import Ledger
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.tokens import GAP, MARGIN, SECTION, WIDE_MARGIN
 
 if TYPE_CHECKING:
@@ -173,4 +174,4 @@ class ClientPage(QWidget):
         self._ledger.book.changed.emit()
 
     def _fail(self, error: Exception) -> None:
-        self.said.setText(str(error))
+        self.said.setText(in_language(str(error)))

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from framing_palette.window.controls import push_button, rule, words
 from framing_palette.window.job_book.book import BookState, JobBook
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.tokens import GAP, MARGIN, WIDE_MARGIN
 
 if TYPE_CHECKING:
@@ -61,7 +62,7 @@ class DamagePanel(QWidget):
             "The damaged file is kept beside the new one, and what is done until then is kept on "
             "this computer. Close the program at other places that use the file first."
         )
-        self.stays.setText(f"{kept}\n{self._book.fault}")
+        self.stays.setText(f"{kept}\n{in_language(self._book.fault)}")
 
     def _told_words(self, backup: Path | None) -> str:
         if backup is None:

@@ -4,25 +4,28 @@ from PySide6.QtCore import QCoreApplication
 
 from framing_palette.jobs import Job
 from framing_palette.jobs.agreeing import STATUS_WORDS
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.preferences import Preferences
+
+tell = QCoreApplication.translate
 
 
 def field_name(field: str) -> str:
     """Return what a field is called in the middle of a sentence."""
     return {
-        "title": _tr("the title"),
-        "client": _tr("the client"),
-        "picture": _tr("the photograph"),
-        "intake": _tr("the intake"),
-        "regions": _tr("the regions"),
-        "art_size": _tr("the size"),
-        "measurements": _tr("the measurements"),
-        "options": _tr("the designs"),
-        "chosen": _tr("the choice"),
-        "status": _tr("the status"),
-        "kept": _tr("what is kept"),
-        "catalogue": _tr("the catalogue"),
-        "note": _tr("the note"),
+        "title": tell("JobFields", "the title"),
+        "client": tell("JobFields", "the client"),
+        "picture": tell("JobFields", "the photograph"),
+        "intake": tell("JobFields", "the intake"),
+        "regions": tell("JobFields", "the regions"),
+        "art_size": tell("JobFields", "the size"),
+        "measurements": tell("JobFields", "the measurements"),
+        "options": tell("JobFields", "the designs"),
+        "chosen": tell("JobFields", "the choice"),
+        "status": tell("JobFields", "the status"),
+        "kept": tell("JobFields", "what is kept"),
+        "catalogue": tell("JobFields", "the catalogue"),
+        "note": tell("JobFields", "the note"),
     }.get(field, field.replace("_", " "))
 
 
@@ -49,7 +52,7 @@ def field_told(job: Job, field: str, preferences: Preferences) -> str:
     """Return what a job says of a field."""
     said = {
         "client": _client,
-        "status": lambda job, _preferences: STATUS_WORDS[job.status],
+        "status": lambda job, _preferences: in_language(STATUS_WORDS[job.status]),
         "art_size": _size,
         "chosen": _chosen,
         "options": _designs,
@@ -58,7 +61,7 @@ def field_told(job: Job, field: str, preferences: Preferences) -> str:
         "picture": lambda job, _preferences: job.picture.name if job.picture else "",
         "intake": _intake,
     }.get(field, lambda job, _preferences: str(getattr(job, field)))(job, preferences)
-    return said or _tr("nothing")
+    return said or tell("JobFields", "nothing")
 
 
 def _client(job: Job, _preferences: Preferences) -> str:
@@ -77,7 +80,7 @@ def _size(job: Job, preferences: Preferences) -> str:
 
 def _chosen(job: Job, _preferences: Preferences) -> str:
     agreed = job.agreed
-    return _tr("no design agreed on") if agreed is None else agreed.design.name
+    return tell("JobFields", "no design agreed on") if agreed is None else agreed.design.name
 
 
 def _designs(job: Job, _preferences: Preferences) -> str:
@@ -94,8 +97,4 @@ def _measurements(job: Job, preferences: Preferences) -> str:
 
 
 def _intake(job: Job, _preferences: Preferences) -> str:
-    return "" if job.intake is None else _tr("corners and chart of its own")
-
-
-def _tr(text: str) -> str:
-    return QCoreApplication.translate("JobFields", text)
+    return "" if job.intake is None else tell("JobFields", "corners and chart of its own")

@@ -14,6 +14,7 @@ from framing_palette.jobs.numbers import new_number
 from framing_palette.window.errands import Errands
 from framing_palette.window.job_book.book import JobBook
 from framing_palette.window.job_files import now, zone
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.session import Session
 
 if TYPE_CHECKING:
@@ -156,7 +157,7 @@ class Ledger(QObject):
             try:
                 self.session.edit(words, job=change(lying, at))
             except FramingPaletteError as error:
-                self.said.emit(str(error))
+                self.said.emit(in_language(str(error)))
                 self.sight_changed.emit()
                 return
             self.job = self.session.desk.job
@@ -184,7 +185,7 @@ class Ledger(QObject):
     ) -> None:
         def fail(error: Exception) -> None:
             if isinstance(error, FramingPaletteError):
-                self.said.emit(str(error))
+                self.said.emit(in_language(str(error)))
             else:
                 self.errands.tell(error)
             self.sight_changed.emit()
@@ -225,7 +226,7 @@ class Ledger(QObject):
 
     def _lose_sight(self, error: Exception) -> None:
         self.job = None
-        self.said.emit(str(error))
+        self.said.emit(in_language(str(error)))
         self.sight_changed.emit()
 
     def _take_lines(self, lines: tuple[JobLine, ...]) -> None:

@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QAbstractButton, QSizePolicy, QVBoxLayout, QWidget
 from framing_palette.jobs import JobLine
 from framing_palette.jobs.agreeing import STATUS_WORDS
 from framing_palette.window.controls import words
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.session import Session
 from framing_palette.window.theme import type_font
 from framing_palette.window.tokens import BODY, GAP, MARGIN, SMALL
@@ -21,7 +22,7 @@ class RecentJob(QAbstractButton):
     def __init__(self, line: JobLine) -> None:
         super().__init__()
         self.line = line
-        told = [line.title, line.client, STATUS_WORDS[line.status]]
+        told = [line.title, line.client, in_language(STATUS_WORDS[line.status])]
         self._facts = "   ·   ".join(text for text in told[1:] if text)
         self.setText(line.title)
         self.setAccessibleName(

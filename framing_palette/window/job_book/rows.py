@@ -21,6 +21,7 @@ from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOpti
 from framing_palette.jobs import JobLine, Status
 from framing_palette.jobs.agreeing import STATUS_WORDS
 from framing_palette.window.job_files import now
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.theme import type_font
 from framing_palette.window.tokens import BODY, GAP, SMALL, WIDE_MARGIN
 
@@ -73,7 +74,12 @@ class JobRows(QAbstractListModel):
         if role == RowRole.LINE:
             return line
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole):
-            told = (line.title, self.facts(index), STATUS_WORDS[line.status], self.when(line))
+            told = (
+                line.title,
+                self.facts(index),
+                in_language(STATUS_WORDS[line.status]),
+                self.when(line),
+            )
             return ". ".join(text for text in told if text)
         return None
 
@@ -158,7 +164,9 @@ class JobRow(QStyledItemDelegate):
         painter.setFont(self._small_font)
         painter.setPen(palette.color(ROLE.WindowText))
         painter.drawText(
-            QRect(box.left(), box.top(), box.width(), metrics.height()), 0, STATUS_WORDS[status]
+            QRect(box.left(), box.top(), box.width(), metrics.height()),
+            0,
+            in_language(STATUS_WORDS[status]),
         )
         y = box.top() + metrics.height() + 12.0
         reached = list(Status).index(status)

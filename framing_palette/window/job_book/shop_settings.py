@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QFileDialog, QLineEdit, QVBoxLayout, QWidget
 
 from framing_palette.window.controls import push_button, words
 from framing_palette.window.job_book.book import JobBook
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.tokens import GAP
 
 if TYPE_CHECKING:
@@ -90,7 +91,7 @@ class PlaceSetting(QWidget):
         self._book.try_out(TRIAL, work, done=done, failed=self._fail)
 
     def _fail(self, error: Exception) -> None:
-        self._say(str(error))
+        self._say(in_language(str(error)))
 
     def _say(self, text: str) -> None:
         self.said.setText(text)
@@ -123,7 +124,7 @@ class ProblemReport(QWidget):
 
         self._say(self.tr("Looking …"))
         self._book.try_out(
-            REPORT, work, done=self._tell, failed=lambda error: self._say(str(error))
+            REPORT, work, done=self._tell, failed=lambda error: self._say(in_language(str(error)))
         )
 
     def _ask_where(self) -> None:
@@ -134,7 +135,7 @@ class ProblemReport(QWidget):
             self.write_to(Path(name) if Path(name).suffix else Path(name).with_suffix(".zip"))
 
     def _fail(self, error: Exception) -> None:
-        self._say(str(error))
+        self._say(in_language(str(error)))
 
     def _tell(self, path: Path) -> None:
         said = self.tr("Written as {name}. Please look through it before you send it.")

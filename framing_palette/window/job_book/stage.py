@@ -12,6 +12,7 @@ from framing_palette.window.job_book.book import BookState
 from framing_palette.window.job_book.damage import DamagePanel
 from framing_palette.window.job_book.ledger import Ledger
 from framing_palette.window.job_book.rows import JobRows, jobs_view
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.tokens import GAP, MARGIN, WIDE_MARGIN
 
 ANY = "any"
@@ -36,7 +37,7 @@ class BookStage(QWidget):
             self.tr("Status"),
             (
                 (ANY, self.tr("Any")),
-                *((status, STATUS_WORDS[status]) for status in Status),
+                *((status, in_language(STATUS_WORDS[status])) for status in Status),
             ),
         )
         self.status.show_value(ANY)
@@ -129,7 +130,7 @@ class BookStage(QWidget):
         self.opened.emit()
 
     def _tell_fault(self) -> None:
-        self.fault.setText(self._ledger.fault)
+        self.fault.setText(in_language(self._ledger.fault))
         self.fault.setVisible(bool(self._ledger.fault))
 
     def _follow(self) -> None:
@@ -150,7 +151,7 @@ class BookStage(QWidget):
         ledger = self._ledger
         if ledger.book.state is BookState.AWAY:
             said = self.tr("The shop's jobs cannot be reached for now: {fault}")
-            return said.format(fault=ledger.book.fault)
+            return said.format(fault=in_language(ledger.book.fault))
         if ledger.book.state is BookState.DAMAGED:
             return ""
         wanted = ledger.wanted

@@ -5,7 +5,8 @@ from ``LANGUAGE.ts``. Sentences that come finished from the folders below, which
 but English, go through `told`, which finds their pattern in ``LANGUAGE.toml``.
 """
 
+from framing_palette.window.languages.marking import QT_TRANSLATE_NOOP
 from framing_palette.window.languages.speaking import LANGUAGES, speak
 from framing_palette.window.languages.telling import told
 
-__all__ = ["LANGUAGES", "speak", "told"]
+__all__ = ["LANGUAGES", "QT_TRANSLATE_NOOP", "speak", "told"]

@@ -12,9 +12,10 @@ from framing_palette.units import Length
 from framing_palette.window.controls import push_button, words
 from framing_palette.window.errands import Errands
 from framing_palette.window.forms import Choice, LengthField, scrolled
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.rack.button_rows import at_left
 from framing_palette.window.rack.file_drops import FileDrops
-from framing_palette.window.rack.import_sheet import KIND_WORDS
+from framing_palette.window.rack.import_sheet import kind_choices
 from framing_palette.window.rack.state import RackState
 from framing_palette.window.rack.swatch_photo import Outline
 from framing_palette.window.tokens import GAP, MARGIN, SECTION, WIDE_MARGIN
@@ -49,7 +50,7 @@ class ContactSheet(FileDrops):
         self.open_button = push_button(self.tr("Choose a photograph"), rank="first")
         self.found = words(strong=True, wrap=True)
         self.codes = QPlainTextEdit()
-        self.kinds = Choice(self.tr("Kind"), [(kind, self.tr(text)) for kind, text in KIND_WORDS])
+        self.kinds = Choice(self.tr("Kind"), kind_choices())
         self.put = push_button(self.tr("Put them on the rack"), rank="first")
         self.said = words(size="small", wrap=True)
         self.results = QWidget()
@@ -76,7 +77,7 @@ class ContactSheet(FileDrops):
             SHEET,
             lambda _progress: open_swatch_photograph(path, width),
             done=self._take_photograph,
-            failed=lambda error: self._say(str(error)),
+            failed=lambda error: self._say(in_language(str(error))),
         )
 
     def take_outlines(self, outlines: Sequence[Outline]) -> None:
@@ -97,12 +98,12 @@ class ContactSheet(FileDrops):
             SHEET,
             lambda _progress: measured_sheet(photograph, outlines, codes, samples),
             done=self._take_swatches,
-            failed=lambda error: self._say(str(error)),
+            failed=lambda error: self._say(in_language(str(error))),
         )
 
     def _take_photograph(self, photograph: "SwatchPhotograph") -> None:
         self.photograph, self.outlines = photograph, photograph.swatches
-        trust = photograph.picture.colour_trust.words
+        trust = in_language(photograph.picture.colour_trust.words)
         self._say(trust)
         self.opened.emit(photograph, self.outlines)
         self._tell()

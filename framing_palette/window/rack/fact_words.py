@@ -1,37 +1,37 @@
 """What the facts of a sample are called in the window."""
 
-from PySide6.QtCore import QObject
+from PySide6.QtCore import QCoreApplication
 
 
-def fact_words(owner: QObject, target: str) -> str:
+def fact_words(target: str) -> str:
     """Return a column of a catalogue folder in words; an unknown one as it is."""
-    tr = owner.tr
+    tell = QCoreApplication.translate
     return {
-        "code": tr("Code"),
-        "name": tr("Name"),
-        "kind": tr("Kind"),
-        "surface": tr("Surface"),
-        "material": tr("Material"),
-        "finish": tr("Finish"),
-        "face_mm": tr("Width"),
-        "thickness_mm": tr("Thickness or height"),
-        "bevel_mm": tr("Bevel"),
-        "rabbet_width_mm": tr("Rabbet width"),
-        "rabbet_depth_mm": tr("Rabbet depth"),
-        "stick_mm": tr("Stick length"),
-        "sheet_w_mm": tr("Sheet width"),
-        "sheet_h_mm": tr("Sheet height"),
-        "density_kg_m3": tr("Density, kg/m³"),
-        "join": tr("Corner"),
-        "texture": tr("Picture of the surface"),
-        "texture_mm_per_px": tr("Its mm per pixel"),
-        "price": tr("Price"),
-        "price_per": tr("Price for"),
-        "in_stock": tr("In stock"),
-        "conservation": tr("Conservation"),
-        "collection": tr("Family"),
-        "tags": tr("Tags"),
-        "L": tr("Colour L*"),
-        "a": tr("Colour a*"),
-        "b": tr("Colour b*"),
+        "code": tell("SampleFacts", "Code"),
+        "name": tell("SampleFacts", "Name"),
+        "kind": tell("SampleFacts", "Kind"),
+        "surface": tell("SampleFacts", "Surface"),
+        "material": tell("SampleFacts", "Material"),
+        "finish": tell("SampleFacts", "Finish"),
+        "face_mm": tell("SampleFacts", "Width"),
+        "thickness_mm": tell("SampleFacts", "Thickness or height"),
+        "bevel_mm": tell("SampleFacts", "Bevel"),
+        "rabbet_width_mm": tell("SampleFacts", "Rabbet width"),
+        "rabbet_depth_mm": tell("SampleFacts", "Rabbet depth"),
+        "stick_mm": tell("SampleFacts", "Stick length"),
+        "sheet_w_mm": tell("SampleFacts", "Sheet width"),
+        "sheet_h_mm": tell("SampleFacts", "Sheet height"),
+        "density_kg_m3": tell("SampleFacts", "Density, kg/m³"),
+        "join": tell("SampleFacts", "Corner"),
+        "texture": tell("SampleFacts", "Picture of the surface"),
+        "texture_mm_per_px": tell("SampleFacts", "Its mm per pixel"),
+        "price": tell("SampleFacts", "Price"),
+        "price_per": tell("SampleFacts", "Price for"),
+        "in_stock": tell("SampleFacts", "In stock"),
+        "conservation": tell("SampleFacts", "Conservation"),
+        "collection": tell("SampleFacts", "Family"),
+        "tags": tell("SampleFacts", "Tags"),
+        "L": tell("SampleFacts", "Colour L*"),
+        "a": tell("SampleFacts", "Colour a*"),
+        "b": tell("SampleFacts", "Colour b*"),
     }.get(target, target)

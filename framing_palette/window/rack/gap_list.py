@@ -88,7 +88,9 @@ class GapRow(QAbstractButton):
         self.title = f"{reach.name[:1].upper()}{reach.name[1:]}"
         self.said = said
         if nearest:
-            self.facts = self.tr("Nearest: ") + f"{nearest}, ΔE₀₀ {reach.delta_e:.1f}"
+            self.facts = self.tr("Nearest: {name}, ΔE₀₀ {delta_e:.1f}").format(
+                name=nearest, delta_e=reach.delta_e
+            )
         else:
             self.facts = self.tr("Nothing in stock at all")
         self.setAccessibleName(f"{self.title}, {self.said}. {self.facts}")

@@ -62,7 +62,9 @@ class HiddenList(QWidget):
         line.setSpacing(GAP)
         name = ElidedWords(size=BODY)
         name.set_text(sample.name)
-        button = push_button(self.tr("Show"), told=self.tr("Show again: ") + sample.name)
+        button = push_button(
+            self.tr("Show"), told=self.tr("Show again: {name}").format(name=sample.name)
+        )
         button.clicked.connect(lambda: self.show_again(sample))
         line.addWidget(name, 1)
         line.addWidget(button)

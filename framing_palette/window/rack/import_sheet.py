@@ -4,13 +4,15 @@ from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import QCoreApplication, Signal
 from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QVBoxLayout, QWidget
 
 from framing_palette.catalogue import Conditions, Kind
 from framing_palette.errors import FramingPaletteError
 from framing_palette.window.controls import push_button, words
 from framing_palette.window.forms import Choice, scrolled
+from framing_palette.window.languages import QT_TRANSLATE_NOOP
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.rack.book import RackBook
 from framing_palette.window.rack.file_drops import FileDrops
 from framing_palette.window.rack.import_history import ImportHistory
@@ -23,12 +25,18 @@ if TYPE_CHECKING:
 _MOST_TOLD = 40
 _NOT_KNOWN = ""
 KIND_WORDS = (
-    (Kind.MAT, "Mats"),
-    (Kind.WRAPPED_FILLET, "Wrapped fillets"),
-    (Kind.WOOD_FILLET, "Wood fillets"),
-    (Kind.LINER, "Liners"),
-    (Kind.MOULDING, "Mouldings"),
+    (Kind.MAT, QT_TRANSLATE_NOOP("KindWords", "Mats")),
+    (Kind.WRAPPED_FILLET, QT_TRANSLATE_NOOP("KindWords", "Wrapped fillets")),
+    (Kind.WOOD_FILLET, QT_TRANSLATE_NOOP("KindWords", "Wood fillets")),
+    (Kind.LINER, QT_TRANSLATE_NOOP("KindWords", "Liners")),
+    (Kind.MOULDING, QT_TRANSLATE_NOOP("KindWords", "Mouldings")),
 )
+
+
+def kind_choices() -> list[tuple[Kind, str]]:
+    """Return the kinds of samples with their names in the language of the window."""
+    tell = QCoreApplication.translate
+    return [(kind, tell("KindWords", text)) for kind, text in KIND_WORDS]
 
 
 class ImportSheet(FileDrops):
@@ -48,9 +56,7 @@ class ImportSheet(FileDrops):
         self.preview: FilePreview | None = None
         self.how: HowToRead = HowToRead()
         self.setAcceptDrops(True)
-        self.kinds = Choice(
-            self.tr("What the rows are"), [(kind, self.tr(text)) for kind, text in KIND_WORDS]
-        )
+        self.kinds = Choice(self.tr("What the rows are"), kind_choices())
         self.kinds.show_value(self.how.kind)
         self.open_button = push_button(self.tr("Choose a file"), rank="first")
         self.title = words(strong=True, wrap=True)
@@ -96,7 +102,7 @@ class ImportSheet(FileDrops):
         if self.preview is not None:
             plan = self.preview.plan
             told = self.tr("Brought in. Undo takes it out again.")
-            self._book.bring_in(self.tr("Bring in ") + plan.source, plan)
+            self._book.bring_in(self.tr("Bring in {source}").format(source=plan.source), plan)
             self._forget()
             self._say(plan.source, told)
 
@@ -176,8 +182,11 @@ class ImportSheet(FileDrops):
         more = len(plan.changes) - len(told)
         if more > 0:
             told.append(self.tr("and {count} more changes").format(count=more))
-        told += [f"{plan.samples[place].code}: new" for place in plan.new[:_MOST_TOLD]]
-        lines = "\n".join([*preview.incoming.remarks, *told])
+        told += [
+            self.tr("{code}: new").format(code=plan.samples[place].code)
+            for place in plan.new[:_MOST_TOLD]
+        ]
+        lines = "\n".join([*map(in_language, preview.incoming.remarks), *told])
         self._say(plan.source, self._sum_of(preview), lines)
         self.take.setEnabled(bool(plan.new or plan.changed))
         self.light.show_stated(self.how.stated)
@@ -191,10 +200,13 @@ class ImportSheet(FileDrops):
     def _fail(self, error: Exception) -> None:
         self.preview = None
         if isinstance(error, FramingPaletteError):
-            self._say(self.title.text(), str(error))
+            self._say(self.title.text(), in_language(str(error)))
         else:
             kind = type(error).__name__
-            self._say(self.title.text(), f"This is a defect of the program ({kind}: {error}).")
+            self._say(
+                self.title.text(),
+                in_language(f"This is a defect of the program ({kind}: {error})."),
+            )
 
     def _say(self, title: str, told: str, lines: str = "") -> None:
         for label, text in ((self.title, title), (self.sum, told), (self.lines, lines)):

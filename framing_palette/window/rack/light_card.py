@@ -1,6 +1,6 @@
 """How a sample looks at home: its colours here and in the client's light, side by side."""
 
-from PySide6.QtCore import QRectF, QSize
+from PySide6.QtCore import QCoreApplication, QRectF, QSize
 from PySide6.QtGui import QPainter, QPaintEvent, QPalette
 from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
@@ -14,6 +14,7 @@ from framing_palette.catalogue import (
 )
 from framing_palette.window.controls import words
 from framing_palette.window.greys import color_of
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.light_bar import DAYLIGHT, LightPicker
 from framing_palette.window.rack.state import Lab, RackState
 from framing_palette.window.runner import Runner
@@ -65,7 +66,7 @@ class LightCard(QWidget):
             CARD,
             lambda _progress: _looks(sample, light, beside),
             done=lambda found: self._show(*found),
-            failed=lambda error: self._show((), (), str(error)),
+            failed=lambda error: self._show((), (), in_language(str(error))),
         )
 
     def _show(
@@ -115,9 +116,12 @@ def _looks(
     sample: Sample, light: str, beside: SampleColour | Lab | None
 ) -> tuple[tuple[SampleColour, ...], tuple[SampleColour, ...], str]:
     home = sample_under(sample, light)
-    told = "Estimated: no reflectance of it was measured." if is_estimated(sample) else ""
+    estimated = QCoreApplication.translate(
+        "LightCard", "Estimated: no reflectance of it was measured."
+    )
+    told = estimated if is_estimated(sample) else ""
     if beside is not None:
         lab = beside.lab if isinstance(beside, SampleColour) else beside
         finding = compare_under_lights(nearest_colour(sample, lab), beside, (light,))
-        told = f"{finding.sentence[:1].upper()}{finding.sentence[1:]}."
+        told = in_language(f"{finding.sentence[:1].upper()}{finding.sentence[1:]}.")
     return sample.colours, home.colours, told

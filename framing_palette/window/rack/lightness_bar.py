@@ -141,6 +141,6 @@ class LightnessBar(QWidget):
         if (low, high) == FULL_RANGE:
             told = self.tr("all")
         else:
-            told = f"L* {low:.0f} " + self.tr("to") + f" {high:.0f}"
-        self.setAccessibleName(self.tr("Lightness shown: ") + told)
+            told = self.tr("L* {low:.0f} to {high:.0f}").format(low=low, high=high)
+        self.setAccessibleName(self.tr("Lightness shown: {told}").format(told=told))
         self.update()

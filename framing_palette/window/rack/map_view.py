@@ -7,7 +7,7 @@ is only pushed and stretched. Rings, the lasso and what is chosen are drawn abov
 from collections.abc import Callable
 
 import numpy as np
-from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, QTimer, Signal
+from PySide6.QtCore import QCoreApplication, QEvent, QPointF, QRectF, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import (
     QHelpEvent,
     QKeyEvent,
@@ -23,6 +23,7 @@ from PySide6.QtWidgets import QToolTip, QWidget
 from framing_palette.catalogue import Kind
 from framing_palette.colour import plain_name
 from framing_palette.window.greys import surround_color
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.rack.finding import (
     next_row,
     ring_under,
@@ -262,7 +263,7 @@ class RackMap(QWidget):
         if row < 0:
             return ""
         sample = self._state.sample(row)
-        stock = "" if self._state.points.is_there[row] else ", " + self.tr("out of stock")
+        stock = "" if self._state.points.is_there[row] else self.tr(", out of stock")
         return f"{sample.name}  ·  {sample.code}{stock}"
 
     def paintEvent(self, event: QPaintEvent) -> None:
@@ -356,21 +357,29 @@ class RackMap(QWidget):
 
 def reach_words(state: RackState, place: int) -> str:
     """Return what the rack has for a colour of the picture, in a sentence."""
+    tell = QCoreApplication.translate
     reach = state.reaches[place]
+    name = in_language(reach.name)
     if reach.row < 0:
-        return f"{reach.name}: nothing in stock at all."
+        return tell("RackMap", "{colour}: nothing in stock at all.").format(colour=name)
     nearest = f"{state.sample(reach.row).name}, ΔE₀₀ {reach.delta_e:.1f}"
     if reach.is_gap:
-        return f"{reach.name}: a gap. The nearest in stock is {nearest}."
-    return f"{reach.name}: the nearest in stock is {nearest}."
+        said = tell("RackMap", "{colour}: a gap. The nearest in stock is {nearest}.")
+    else:
+        said = tell("RackMap", "{colour}: the nearest in stock is {nearest}.")
+    return said.format(colour=name, nearest=nearest)
 
 
 def spoken(state: RackState) -> str:
     """Return what the map shows, for a reader of the screen."""
     gaps = sum(reach.is_gap for reach in state.reaches)
-    told = [f"{int(state.passing.sum())} of {len(state.points)} samples."]
+    tell = QCoreApplication.translate
+    shown = tell("RackMap", "{shown} of {there} samples.")
+    told = [shown.format(shown=int(state.passing.sum()), there=len(state.points))]
     if state.reaches:
-        told.append(f"{gaps} colours that this picture asks for have nothing near them.")
+        asked = tell("RackMap", "{gaps} colours that this picture asks for have nothing near them.")
+        told.append(asked.format(gaps=gaps))
     if state.look is not None:
-        told.append(f"Looking near {state.look.name}: {len(state.near)} samples.")
+        near = tell("RackMap", "Looking near {name}: {count} samples.")
+        told.append(near.format(name=in_language(state.look.name), count=len(state.near)))
     return " ".join(told)

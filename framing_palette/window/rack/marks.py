@@ -9,6 +9,7 @@ from framing_palette.catalogue.shop_edits import Said, with_own_facts
 from framing_palette.errors import FramingPaletteError
 from framing_palette.window.controls import Chip, words
 from framing_palette.window.flow import FlowLayout
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.rack.state import RackState
 from framing_palette.window.tokens import GAP, WIDE_MARGIN
 
@@ -79,7 +80,7 @@ class Marks(QWidget):
         try:
             now = with_own_facts(said, sample, self.name.text().strip(), self.price.text().strip())
         except FramingPaletteError as error:
-            self.fault.setText(str(error))
+            self.fault.setText(in_language(str(error)))
         else:
             self._say(self.tr("Name and price of {name}"), now)
         self._unfold()

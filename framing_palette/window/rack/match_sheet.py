@@ -110,7 +110,7 @@ class MatchSheet(QWidget):
         told = []
         for row in rows:
             for target, reason in row.faults.items():
-                where = fact_words(self, target) or self.tr("the whole row")
+                where = fact_words(target) or self.tr("the whole row")
                 text = self.tr("Row {row}, {where}: {reason}.")
                 told.append(text.format(row=row.number, where=where.lower(), reason=reason))
         return told
@@ -178,9 +178,9 @@ class MatchSheet(QWidget):
         grid.setColumnStretch(1, 1)
         first = ("code", "name", "kind", "L", "a", "b")
         for at, target in enumerate((*first, *(t for t in TARGETS if t not in first))):
-            picker = Picker(fact_words(self, target))
+            picker = Picker(fact_words(target))
             picker.chosen.connect(lambda name, target=target: self._pick(target, str(name or "")))
-            grid.addWidget(words(fact_words(self, target), size="small"), at, 0)
+            grid.addWidget(words(fact_words(target), size="small"), at, 0)
             grid.addWidget(picker, at, 1)
             self.pickers[target] = picker
         return grid
@@ -231,7 +231,7 @@ class FirstRows(QAbstractTableModel):
     ) -> Any:
         """Return the words of a fact."""
         if orientation is Qt.Orientation.Horizontal and role == Qt.ItemDataRole.DisplayRole:
-            return fact_words(self, self._targets[section])
+            return fact_words(self._targets[section])
         return None
 
     def data(self, index: AnyIndex, role: int = Qt.ItemDataRole.DisplayRole) -> Any:

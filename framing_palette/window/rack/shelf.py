@@ -10,6 +10,7 @@ from framing_palette.window.errands import Errands
 from framing_palette.window.forms import Choice
 from framing_palette.window.greys import color_of
 from framing_palette.window.keeping import keep_sample
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.rack.gap_list import GapList
 from framing_palette.window.rack.hidden_list import HiddenList
 from framing_palette.window.rack.import_sheet import ImportSheet
@@ -125,12 +126,14 @@ class NearPage(QWidget):
             self.title.setText(self.tr("In the lasso"))
             count = len(rows)
             self.told.setText(
-                f"{count} " + (self.tr("sample") if count == 1 else self.tr("samples"))
+                self.tr("1 sample")
+                if count == 1
+                else self.tr("{count} samples").format(count=count)
             )
             self.patch.show_lab(None)
         elif state.look is not None:
             rows = tuple(Row(row, delta_e) for row, delta_e in state.near)
-            name = state.look.name
+            name = in_language(state.look.name)
             self.title.setText(f"{name[:1].upper()}{name[1:]}")
             lightness, a, b = state.look.lab
             told = f"L* {lightness:.0f}   a* {a:.0f}   b* {b:.0f}"

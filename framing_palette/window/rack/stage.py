@@ -11,7 +11,7 @@ from framing_palette.window.controls import Chip, IconButton, Pages, ToolBar, ru
 from framing_palette.window.flow import FlowLayout
 from framing_palette.window.forms import Choice, scrolled
 from framing_palette.window.images import image_of
-from framing_palette.window.rack.import_sheet import KIND_WORDS
+from framing_palette.window.rack.import_sheet import kind_choices
 from framing_palette.window.rack.levels import LevelMaps
 from framing_palette.window.rack.lightness_bar import LightnessBar
 from framing_palette.window.rack.list_view import RackList
@@ -164,8 +164,8 @@ class RackStage(QWidget):
 
     def _kind_row(self) -> FlowLayout:
         flow = FlowLayout(gap=GAP, row_gap=-8)
-        for kind, text in KIND_WORDS:
-            chip = Chip(self.tr(text), told=self.tr("Show only: ") + self.tr(text))
+        for kind, text in kind_choices():
+            chip = Chip(text, told=self.tr("Show only: {kind}").format(kind=text))
             chip.toggled.connect(self._want_kinds)
             self.kinds[kind] = chip
             flow.addWidget(chip)

@@ -3,15 +3,17 @@
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QFileDialog, QLineEdit, QVBoxLayout, QWidget
 
 from framing_palette.catalogue import Kind
 from framing_palette.window.controls import push_button, words
 from framing_palette.window.errands import Errands
 from framing_palette.window.forms import Choice, scrolled
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.rack.button_rows import at_left
 from framing_palette.window.rack.file_drops import FileDrops
-from framing_palette.window.rack.import_sheet import KIND_WORDS
+from framing_palette.window.rack.import_sheet import kind_choices
 from framing_palette.window.rack.state import RackState
 from framing_palette.window.runner import Progress
 from framing_palette.window.tokens import GAP, MARGIN, SECTION, WIDE_MARGIN
@@ -41,7 +43,7 @@ class SwatchFolder(FileDrops):
         self.go_on = push_button(self.tr("Go on"))
         self.title = words(strong=True, wrap=True)
         self.said = words(wrap=True)
-        self.kinds = Choice(self.tr("Kind"), [(kind, self.tr(text)) for kind, text in KIND_WORDS])
+        self.kinds = Choice(self.tr("Kind"), kind_choices())
         self.put = push_button(self.tr("Put them on the rack"), rank="first")
         self.lines = words(size="small", quiet=True, wrap=True)
         self._lay_out()
@@ -101,7 +103,7 @@ class SwatchFolder(FileDrops):
         self._show_all()
 
     def _fail(self, error: Exception) -> None:
-        self.said.setText(str(error))
+        self.said.setText(in_language(str(error)))
         self._show_all()
 
     def _follow(self, topic: str, _share: float, told: str) -> None:
@@ -173,7 +175,7 @@ class SwatchFolder(FileDrops):
         try:
             scale = scale_of_text(self.scale.text())
         except FramingPaletteError as error:
-            self.said.setText(str(error))
+            self.said.setText(in_language(str(error)))
             self._show_all()
             return
         if scale != self._mm_per_px:
@@ -187,8 +189,10 @@ def _measured(
 ) -> "tuple[SwatchResult, ...]":
     from framing_palette.catalogue.swatch_intake_files import measure_swatch_folder
 
+    said = QCoreApplication.translate("SwatchFolder", "{done} of {there} measured.")
+
     def tell(done: int, there: int) -> None:
-        progress.tell(done / max(1, there), f"{done} of {there} measured.")
+        progress.tell(done / max(1, there), said.format(done=done, there=there))
 
     return measure_swatch_folder(
         folder, results, mm_per_px=mm_per_px, backend="threading", tell=tell

@@ -12,9 +12,10 @@ from framing_palette.units import Length
 from framing_palette.window.controls import push_button, words
 from framing_palette.window.errands import Errands
 from framing_palette.window.forms import Choice, LengthField, scrolled
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.palette_strip import PaletteStrip
 from framing_palette.window.rack.file_drops import FileDrops
-from framing_palette.window.rack.import_sheet import KIND_WORDS
+from framing_palette.window.rack.import_sheet import kind_choices
 from framing_palette.window.rack.state import RackState
 from framing_palette.window.tokens import GAP, MARGIN, SECTION, WIDE_MARGIN
 
@@ -51,7 +52,7 @@ class SwatchSheet(FileDrops):
         self.told = words(size="small", wrap=True)
         self.code = QLineEdit()
         self.name = QLineEdit()
-        self.kinds = Choice(self.tr("Kind"), [(kind, self.tr(text)) for kind, text in KIND_WORDS])
+        self.kinds = Choice(self.tr("Kind"), kind_choices())
         self.put = push_button(self.tr("Put it on the rack"), rank="first")
         self.fault = words(size="small", wrap=True)
         self.results = QWidget()
@@ -112,7 +113,7 @@ class SwatchSheet(FileDrops):
         try:
             sample = sample_of_swatch(code, name, self.kind, self.swatch)
         except FramingPaletteError as error:
-            self._say(str(error))
+            self._say(in_language(str(error)))
             return
         is_known = code in self._state.session.catalogue
         said = self.tr("Measure {code} anew") if is_known else self.tr("Put {code} on the rack")
@@ -199,7 +200,8 @@ class SwatchSheet(FileDrops):
     def _fail(self, error: Exception) -> None:
         kind = type(error).__name__
         is_ours = isinstance(error, FramingPaletteError)
-        self._say(str(error) if is_ours else f"This is a defect of the program ({kind}: {error}).")
+        said = str(error) if is_ours else f"This is a defect of the program ({kind}: {error})."
+        self._say(in_language(said))
 
     def _show_all(self) -> None:
         swatch = self.swatch

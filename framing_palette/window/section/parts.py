@@ -15,6 +15,7 @@ from framing_palette.window import building
 from framing_palette.window.bench import Bench
 from framing_palette.window.controls import ElidedWords, IconButton, words
 from framing_palette.window.forms import Choice, LengthField
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.section.materials import paint_part
 from framing_palette.window.session import Session
 from framing_palette.window.swatches import SwatchBook
@@ -155,21 +156,26 @@ class PartList(QWidget):
         pane = design.glazing
         if pane is not None:
             thick = pane.thickness.show("mm")
-            yield "glazing", pane.material.capitalize(), self.tr("glazing, ") + thick
+            yield (
+                "glazing",
+                in_language(pane.material.capitalize()),
+                self.tr("glazing, {thick}").format(thick=thick),
+            )
         else:
             yield "glazing", self.tr("No glazing"), self.tr("the art stays open to touch and dust")
         for place in reversed(range(len(design.layers))):
             part, layer = f"layer {place + 1}", design.layers[place]
             sample = building.part_sample(session, part)
             kind = str(layer.kind).replace("_", " ")
-            yield part, sample.name if sample else layer.material or kind, kind
+            said = in_language(kind)
+            yield part, sample.name if sample else layer.material or said, said
         yield "art", self.tr("The art"), self.tr("covered on each side by")
         if design.mount:
             yield "mount board", design.mount.material or self.tr("Board"), self.tr("mount board")
         if design.backing:
             thick = self._figures(design.backing.thickness)
-            name = design.backing.material.capitalize() or self.tr("Board")
-            yield "backing", name, self.tr("backing, ") + thick
+            name = in_language(design.backing.material.capitalize()) or self.tr("Board")
+            yield "backing", name, self.tr("backing, {thick}").format(thick=thick)
 
     def _figures(self, length: Length) -> str:
         preferences = self._session.preferences
@@ -208,8 +214,9 @@ class PartList(QWidget):
             painter.drawImage(QRect(box.topLeft(), size), small)
 
     def _told_width(self, part: str, name: str) -> str:
-        said = self.tr("Overlap over the art") if part == "art" else self.tr("Width that shows of ")
-        return said if part == "art" else said + name
+        if part == "art":
+            return self.tr("Overlap over the art")
+        return self.tr("Width that shows of {name}").format(name=name)
 
     def _unfold(self, design: Design, part: str, row: PartRow) -> None:
         place = building.place_of(part)
@@ -282,7 +289,11 @@ class PartList(QWidget):
     def _set_width(self, part: str, width: Length) -> None:
         design = self._bench.design
         if design is not None:
-            said = self.tr("Overlap") if part == "art" else self.tr("Width of ") + part
+            said = (
+                self.tr("Overlap")
+                if part == "art"
+                else self.tr("Width of {part}").format(part=in_language(part))
+            )
             self._session.assign("chosen_part", part)
             self._try(
                 lambda: building.put_design(
@@ -300,14 +311,14 @@ class PartList(QWidget):
         design = self._bench.design
         if design is not None:
             changed = replace(design, glazing=_PANES[str(name)])
-            said = self.tr("Glazing: ") + str(name)
+            said = self.tr("Glazing: {name}").format(name=in_language(str(name)))
             self._try(lambda: building.put_design(self._session, changed, said))
 
     def _try(self, change: Callable[[], None]) -> None:
         try:
             change()
         except FramingPaletteError as error:
-            self.say(str(error))
+            self.say(in_language(str(error)))
 
 
 def _draw_stuff(painter: QPainter, box: QRect, stuff: str) -> None:

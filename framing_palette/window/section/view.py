@@ -22,6 +22,7 @@ from framing_palette.errors import FramingPaletteError
 from framing_palette.units import Length
 from framing_palette.window import building
 from framing_palette.window.bench import Bench
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.parcels import carried_code
 from framing_palette.window.section.drawing import SectionInk, draw_section
 from framing_palette.window.section.scene import Edge, Scene, edges_of, part_of, scene_of
@@ -202,7 +203,11 @@ class SectionView(QWidget):
         self._set(design, part, width + step * way)
 
     def _set(self, design: Design, part: str, width: Length) -> None:
-        words = self.tr("Overlap") if part == "art" else self.tr("Width of ") + part
+        words = (
+            self.tr("Overlap")
+            if part == "art"
+            else self.tr("Width of {part}").format(part=in_language(part))
+        )
 
         def change() -> None:
             changed = with_shown_width(design, part, width)
@@ -258,14 +263,15 @@ class SectionView(QWidget):
         try:
             change()
         except FramingPaletteError as error:
-            self.refused.emit(str(error))
+            self.refused.emit(in_language(str(error)))
         else:
             self.refused.emit("")
 
     def _tell(self) -> None:
         said = ", ".join(
-            part_of(piece) for piece in (self._bench.section.pieces if self._bench.section else ())
+            in_language(part_of(piece))
+            for piece in (self._bench.section.pieces if self._bench.section else ())
         )
-        self.setAccessibleName(self.tr("Section through the frame: ") + said)
-        self.setAccessibleDescription(self._session.chosen_part)
+        self.setAccessibleName(self.tr("Section through the frame: {said}").format(said=said))
+        self.setAccessibleDescription(in_language(self._session.chosen_part))
         self.update()

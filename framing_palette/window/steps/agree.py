@@ -22,6 +22,7 @@ from framing_palette.window.agree_shelf import AgreeShelf
 from framing_palette.window.controls import Pages, rule
 from framing_palette.window.forms import Choice
 from framing_palette.window.job_files import now
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.option_cards import OptionBoard
 from framing_palette.window.papers_view import PapersView
 from framing_palette.window.paperwork import Paper, Paperwork
@@ -94,7 +95,7 @@ class AgreeStep(Step):
             return self.tr("no design agreed on yet")
         if self.standing() is Standing.ATTENTION:
             return self.tr("agreed on, but not measured twice")
-        return self.tr("agreed on: ") + job.agreed.design.name
+        return self.tr("agreed on: {design}").format(design=job.agreed.design.name)
 
     def arrive(self) -> None:
         """Show designs and pages as things are now."""
@@ -121,7 +122,9 @@ class AgreeStep(Step):
         """Agree on a design."""
         self._change(
             lambda job: with_choice(job, number, now()),
-            self.tr("Agree on ") + building.options_of(self.session)[number].design.name,
+            self.tr("Agree on {design}").format(
+                design=building.options_of(self.session)[number].design.name
+            ),
         )
 
     def save_to(self, path: Path) -> None:
@@ -173,7 +176,7 @@ class AgreeStep(Step):
         try:
             self.session.edit(words, job=change(job))
         except FramingPaletteError as error:
-            self.shelf_widget.say(str(error))
+            self.shelf_widget.say(in_language(str(error)))
             self.shelf_widget.status.show_value(job.status)
 
     def _set_page(self, page: object) -> None:
@@ -236,7 +239,7 @@ class AgreeStep(Step):
 
     def _tell_saved(self, path: Path) -> None:
         if self.shelf_widget is not None:
-            self.shelf_widget.say(self.tr("Saved as ") + path.name + ".")
+            self.shelf_widget.say(self.tr("Saved as {name}.").format(name=path.name))
 
     def _tell_drawn(self, folder: Path) -> None:
         if self.shelf_widget is not None:

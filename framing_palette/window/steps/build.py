@@ -21,6 +21,7 @@ from framing_palette.window.build_liked import BuildLiked
 from framing_palette.window.build_samples import BuildSamples
 from framing_palette.window.controls import push_button, words
 from framing_palette.window.forms import Choice, scrolled
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.light_bar import LightBar
 from framing_palette.window.option_tabs import OptionTabs
 from framing_palette.window.preview_pane import PreviewPane
@@ -74,14 +75,14 @@ class BuildStep(Step):
     def standing_words(self) -> str:
         """Tell what is missing."""
         if self.bench.fault:
-            return self.bench.fault
+            return in_language(self.bench.fault)
         cuttable = self.bench.cuttable
         if cuttable is None:
             return self.tr("no design yet")
         if not cuttable.depth.fits:
             return self.tr("the stack is too deep for the rabbet")
         count = len(building.options_of(self.session))
-        return f"{count} " + (self.tr("design") if count == 1 else self.tr("designs"))
+        return self.tr("1 design") if count == 1 else self.tr("{count} designs").format(count=count)
 
     def arrive(self) -> None:
         """Draw what changed while the designer was elsewhere."""
@@ -183,7 +184,7 @@ class Facts(QWidget):
 
     def _tell(self) -> None:
         cuttable = self._bench.cuttable
-        self.depth_line.setText(self._bench.fault)
+        self.depth_line.setText(in_language(self._bench.fault))
         self.deeper.hide()
         if cuttable is None:
             self.sight.setText("")
@@ -195,14 +196,14 @@ class Facts(QWidget):
             seen = sizes.layers[0].opening.size.lengths
         else:
             seen = frame.sight.lengths if frame else sizes.outer.lengths
-        self.sight.setText(self.tr("Sight size ") + self._pair(*seen))
+        self.sight.setText(self.tr("Sight size {size}").format(size=self._pair(*seen)))
         whole = sizes.outer.lengths
         if frame:
             rails = {rail.side: rail.long_point.value for rail in frame.rails}
             whole = rails["top"], rails["right"]
-        self.outside.setText(self.tr("Outside ") + self._pair(*whole))
+        self.outside.setText(self.tr("Outside {size}").format(size=self._pair(*whole)))
         depth = cuttable.depth
-        self.depth_line.setText(depth_words(depth))
+        self.depth_line.setText(in_language(depth_words(depth)))
         if not depth.fits:
             self._name_deeper(depth)
 
@@ -210,7 +211,7 @@ class Facts(QWidget):
         fitting = mouldings_that_fit(depth.needed, self._session.catalogue.samples)
         names = ", ".join(sample.name for sample in fitting[:_MOST_NAMED])
         if names:
-            self.deeper.setText(self.tr("Deep enough: ") + names + ".")
+            self.deeper.setText(self.tr("Deep enough: {names}.").format(names=names))
         else:
             self.deeper.setText(self.tr("No moulding of the rack is deep enough."))
         self.deeper.show()
@@ -270,7 +271,7 @@ class Begin(QWidget):
                 for code in laid
                 if code in self._session.catalogue
             )
-            said = self.tr("Round the picture lies ") + names + "."
+            said = self.tr("Round the picture lies {names}.").format(names=names)
         else:
             said = self.tr("Lay samples round the picture in Choose, or let designs be found.")
         self.told.setText(said)
@@ -286,7 +287,7 @@ class Begin(QWidget):
         try:
             building.begin_design(self._session, laid)
         except FramingPaletteError as error:
-            self.fault.setText(str(error))
+            self.fault.setText(in_language(str(error)))
 
 
 class BuildShelf(QWidget):

@@ -136,7 +136,7 @@ class ChooseStep(Step):
     def standing_words(self) -> str:
         """Tell what is kept or missing."""
         kept = len(self.session.desk.kept)
-        return f"{kept} kept" if kept else "nothing kept yet"
+        return self.tr("{count} kept").format(count=kept) if kept else self.tr("nothing kept yet")
 
     def _take_strip_in_hand(self) -> None:
         if self.canvas is not None:

@@ -87,7 +87,7 @@ class IntakeStep(Step):
         """Offer new photographs of a folder as they arrive."""
         self.watched.watch(folder)
         if self.shelf_widget is not None:
-            self.shelf_widget.say_watched(self.tr("Watched: ") + folder.name)
+            self.shelf_widget.say_watched(self.tr("Watched: {folder}").format(folder=folder.name))
 
     def _mark(self, corners: object) -> None:
         view, how = self.stage_widget.view if self.stage_widget else None, self.intaking.how

@@ -24,6 +24,7 @@ from framing_palette.window.bench import Bench
 from framing_palette.window.controls import push_button, words
 from framing_palette.window.forms import Choice, scrolled
 from framing_palette.window.job_files import now
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.measuring_cards import MeasuringCard, Shown
 from framing_palette.window.pieces_row import PiecesRow
 from framing_palette.window.session import Session
@@ -92,7 +93,7 @@ def fault_of_piece(session: Session, job: Job, piece: int) -> str:
     try:
         agreed_size(job, tolerance=preferences.tolerance, unit=preferences.unit, piece=piece)
     except FramingPaletteError as error:
-        return str(error)
+        return in_language(str(error))
     return ""
 
 
@@ -179,7 +180,7 @@ class MeasureStage(QWidget):
                 unit=preferences.unit,
             )
         except FramingPaletteError as error:
-            card.say(str(error))
+            card.say(in_language(str(error)))
             return
         of = piece_words(self.piece, pieces_of(job))
         words = self.tr("Measurement {number} of 2").format(number=number)
@@ -224,7 +225,7 @@ class MeasureStage(QWidget):
             return
         fault = fault_of_piece(self._session, job, self.piece)
         self.verdict.setText(self.tr("They do not agree.") if fault else self.tr("They agree."))
-        self.told.setText(fault or self._agreed_words(job))
+        self.told.setText(in_language(fault) or self._agreed_words(job))
 
     def _tell_pieces(self, job: Job | None) -> None:
         """Show a chip for each piece where there are several, with how far it is measured."""
@@ -287,7 +288,7 @@ class MeasureStage(QWidget):
             )
         first = self._taken_words(taken[0])
         if len(taken) == 1:
-            turned = f"{first} " + self.tr("Turned away until the second is done.")
+            turned = f"{first} {self.tr('Turned away until the second is done.')}"
             told = self.tr("Measure anew, without asking for the first.")
             return Shown(titles[0], turned), Shown(titles[1], told, is_open=True)
         return (

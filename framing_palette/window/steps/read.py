@@ -1,6 +1,6 @@
 """Read: regions are drawn on the picture, and the shelf says what is in each of them."""
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QCoreApplication, Qt
 from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
 
 from framing_palette.picture import PaletteColour, RegionFinding, Role
@@ -71,8 +71,8 @@ class ReadStep(Step):
         """Tell what is drawn or missing."""
         count = len(self.session.desk.regions)
         if self.standing() is Standing.DONE:
-            return f"{count} drawn"
-        return "where the eye should rest is a guess"
+            return self.tr("{count} drawn").format(count=count)
+        return self.tr("where the eye should rest is a guess")
 
     def _point_at(self, x: float, y: float) -> None:
         """Light the colour that was clicked on, or put the light out again."""
@@ -193,6 +193,9 @@ class ReadShelf(QWidget):
 
 def made_title(found: RegionFinding) -> str:
     """Return what a region that the program made is called."""
+    tell = QCoreApplication.translate
     if found.role is Role.RIM:
-        return "Rim"
-    return "Whole picture" if found.role is Role.WHOLE else "Focus, a guess"
+        return tell("ReadShelf", "Rim")
+    if found.role is Role.WHOLE:
+        return tell("ReadShelf", "Whole picture")
+    return tell("ReadShelf", "Focus, a guess")
