@@ -7,14 +7,14 @@ What people have named themselves is kept as it is by a mark in the translation:
 
 import re
 from collections import defaultdict
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 from functools import lru_cache
 from typing import Final
 
 SLOT: Final = re.compile(r"\{(\d+)!?\}")
 _SENTENCE_END: Final = re.compile(r"(\n+|(?<=[.!?]) )")
-_JOINTS: Final = tuple(re.compile(f"({joint})") for joint in ("; ", ": ", " · ", ", ", " and "))
+_JOINTS: Final = tuple(re.compile(f"({joint})") for joint in (" · ", "[;:] ", ", ", " and "))
 _AND: Final = " and "
 _PREDICATE: Final = re.compile(
     r" (?=(?:cannot|changed|claims|contains|defines|does|ends|gives|has|holds|is|loses|names|needs"
@@ -23,7 +23,7 @@ _PREDICATE: Final = re.compile(
 _ORDER: Final = re.compile(r"\w+ Sie\b")  # a sentence of its own, which opens with a capital
 _NO_STOP: Final = r"(?<!\.)"  # a slot at the end leaves the full stop to the sentence
 _SURE: Final = 10  # letters outside its slots from which a pattern is taken before any joint
-_DEEPEST: Final = 12
+_DEEPEST: Final = 40
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,8 +33,8 @@ class Pattern:
     Parameters
     ----------
     fits, fits_loosely
-        What an English sentence looks like; one group a slot, which may hold the end of a sentence
-        only when loose.
+        What an English sentence looks like; one group a slot, which may hold a semicolon, a colon
+        or the end of a sentence only when loose.
     longest
         The longest text outside the slots: without it nothing fits.
     places
@@ -71,7 +71,7 @@ class Pattern:
         ours = [re.escape(part) for part in parts]
         ours[-1] = ours[-1] or _NO_STOP
         return cls(
-            re.compile(r"((?:(?!\n|[.!?] ).)+?)".join(ours)),
+            re.compile(r"((?:(?!\n|[.!?:;] ).)+?)".join(ours)),
             re.compile("(.+?)".join(ours), re.DOTALL),
             max(parts, key=len),
             places,
@@ -119,25 +119,30 @@ class Phrasebook:
 
     def _told(self, text: str, depth: int = 0) -> str:
         """Return a text in the other language, as far as its patterns are known."""
+        if depth > _DEEPEST:
+            return text
         bare = text.strip()
-        found = self._found(bare, depth)
-        return text if found is None else text.replace(bare, found)
+        found = (
+            self._found(bare, depth)
+            or self._one_by_one(bare, depth, in_part=True)
+            or self._joined(bare, depth, in_part=True)
+        )
+        return text.replace(bare, found) if found else text
 
     def _find(self, text: str, depth: int) -> str | None:
-        """Return a text in the other language, None when nothing of it is known."""
+        """Return a text in the other language, None when some of it has no pattern."""
         if depth > _DEEPEST or not _has_letters(text):
             return None
         told = (
             self._word(text)
             or self._fitted(text, depth, least=_SURE)
-            or self._split_at(_SENTENCE_END, text, depth)
-            or self._fitted(text, depth, least=_SURE, loosely=True)
+            or self._one_by_one(text, depth)
             or self._without_stop(text, depth)
             or self._joined(text, depth)
+            or self._fitted(text, depth, least=_SURE, loosely=True)
             or self._said_of_a_name(text, depth)
             or self._fitted(text, depth)
-            or self._split_at(_SENTENCE_END, text, depth, in_part=True)
-            or self._joined(text, depth, in_part=True)
+            or (not _SENTENCE_END.search(text) and self._fitted(text, depth, loosely=True))
         )
         return _opened(told) if told and text[0].isupper() else told or None
 
@@ -165,29 +170,46 @@ class Phrasebook:
         told = self._found(text[:-1], depth + 1) if text.endswith(".") else None
         return f"{told}." if told else ""
 
+    def _one_by_one(self, text: str, depth: int, *, in_part: bool = False) -> str:
+        """Return sentences told one by one, empty for a single one or when one is not known."""
+        pieces = _SENTENCE_END.split(text)
+        if len(pieces) == 1:
+            return ""
+        if in_part:
+            return "".join(self._told(piece, depth + 1) for piece in pieces)
+        known = [self._found(piece, depth + 1) for piece in pieces]
+        told = [one or piece for piece, one in zip(pieces, known, strict=True)]
+        strange = (
+            one is None and _has_letters(piece) for piece, one in zip(pieces, known, strict=True)
+        )
+        return "" if any(strange) else "".join(told)
+
     def _joined(self, text: str, depth: int, *, in_part: bool = False) -> str:
         for joint in _JOINTS[:-1] if in_part else _JOINTS:
             told = self._split_at(joint, text, depth, in_part=in_part)
-            if told:
+            if told and told != text:
                 return told
         return ""
 
     def _split_at(
         self, joint: re.Pattern[str], text: str, depth: int, *, in_part: bool = False
     ) -> str:
-        """Return the text told piece by piece, empty when not all of it, or no part, is known."""
-        pieces = joint.split(text)
-        if len(pieces) == 1:
+        """Return the text told in two pieces, empty when it has no joint or one is not known."""
+        first, *rest = joint.split(text, maxsplit=1)
+        if not rest:
             return ""
-        told = [self._found(piece, depth + 1) for piece in pieces[::2]]
-        strange = [
+        between, last = rest
+        if in_part:
+            told = [self._told(piece, depth + 1) for piece in (first, last)]
+            return _put_together(told[0], between, told[1], self._and)
+        known = [self._found(piece, depth + 1) for piece in (first, last)]
+        strange = any(
             one is None and _has_letters(piece)
-            for one, piece in zip(told, pieces[::2], strict=True)
-        ]
-        if not any(told) or (any(strange) and not in_part):
+            for one, piece in zip(known, (first, last), strict=True)
+        )
+        if strange or not any(known):
             return ""
-        pieces[::2] = [one or piece for one, piece in zip(told, pieces[::2], strict=True)]
-        return "".join(_joints_told(pieces, self._and))
+        return _put_together(known[0] or first, between, known[1] or last, self._and)
 
     def _said_of_a_name(self, text: str, depth: int) -> str:
         """Return what is said of a file or the like: the name stays, the predicate is told."""
@@ -201,13 +223,11 @@ class Phrasebook:
         return ""
 
 
-def _joints_told(pieces: Sequence[str], and_told: str) -> Iterator[str]:
-    """Return pieces and the joints between them, with a capital where a colon asks for one."""
-    for before, piece in zip(("", *pieces[:-1]), pieces, strict=True):
-        if piece == _AND:
-            yield and_told
-        else:
-            yield _opened(piece) if before == ": " and _ORDER.match(piece) else piece
+def _put_together(first: str, joint: str, last: str, and_told: str) -> str:
+    """Return two told pieces as one, with a capital where a colon asks for one."""
+    if joint == ": " and _ORDER.match(last):
+        last = _opened(last)
+    return f"{first}{and_told if joint == _AND else joint}{last}"
 
 
 def _has_letters(text: str) -> bool:
