@@ -19,6 +19,7 @@ from framing_palette.catalogue import Catalogue, Kind
 from framing_palette.design import FoundDesign, SearchResult, search_designs
 from framing_palette.errors import FramingPaletteError
 from framing_palette.picture import Findings
+from framing_palette.ranking import Rule
 from framing_palette.units import Money
 from framing_palette.window import building
 from framing_palette.window.bench import Bench
@@ -48,6 +49,7 @@ class _Wish:
     keep: tuple[str, ...]
     exclude: tuple[str, ...]
     limit: Decimal | None
+    rule: Rule
 
 
 class BuildDesigns(QWidget):
@@ -119,7 +121,7 @@ class BuildDesigns(QWidget):
         limit = Money.of(text, "EUR", field=self.tr("The limit")).amount if text else None
         keep = tuple(code for code, chip in self.locks.items() if chip.isChecked())
         away = tuple(aside.code for aside in self._session.desk.set_aside)
-        return _Wish(self._kinds, keep, away, limit)
+        return _Wish(self._kinds, keep, away, limit, self._session.rule)
 
     def _lay_out(self) -> None:
         inside = QWidget()
@@ -160,6 +162,7 @@ class BuildDesigns(QWidget):
         self.take_all.clicked.connect(lambda: self._use(self.found))
         self._bench.changed.connect(self._show_locks)
         self._session.findings_changed.connect(self._forget)
+        self._session.rule_changed.connect(self._forget)
         self._swatches.arrived.connect(self._repaint)
         self._show_locks()
 
@@ -206,6 +209,9 @@ class BuildDesigns(QWidget):
             self._errands.tell(error)
 
     def _forget(self) -> None:
+        """Let go of what was found, or is being looked for, for another picture or rule."""
+        self._errands.runner.cancel(TOPIC)
+        self._show_busy(busy=False)
         self.found = ()
         self.told.setText("")
         self._show_found()
@@ -285,4 +291,5 @@ def _searched(
         keep=wish.keep,
         exclude=wish.exclude,
         price_limit=wish.limit,
+        rule=wish.rule,
     )

@@ -9,7 +9,7 @@ from framing_palette.design import Design
 from framing_palette.design.beside import colours_beside
 from framing_palette.errors import FramingPaletteError
 from framing_palette.picture import Findings
-from framing_palette.ranking import Aspect, BetterChoice, nearest_better, ranking
+from framing_palette.ranking import Aspect, BetterChoice, Rule, nearest_better, ranking
 from framing_palette.window import building
 from framing_palette.window.bench import Bench
 from framing_palette.window.controls import Chip, push_button, words
@@ -50,6 +50,7 @@ class BuildLiked(QWidget):
         self.use.clicked.connect(self._use)
         for signal in (bench.changed, session.chosen_part_changed):
             signal.connect(self._follow)
+        session.rule_changed.connect(self._forget)
         swatches.arrived.connect(self.update)
         self._follow()
 
@@ -62,11 +63,11 @@ class BuildLiked(QWidget):
         place = building.place_of(session.chosen_part)
         at = len(design.layers) if place is None else place
         liked = tuple(aspect for aspect, chip in self.aspects.items() if chip.isChecked())
-        catalogue = session.catalogue
+        catalogue, rule, where = session.catalogue, session.rule, (design, at)
         self._errands.runner.start(
             TOPIC,
             lambda progress: _nearest(
-                progress, findings, catalogue, where=(design, at), sample=sample, liked=liked
+                progress, findings, catalogue, where=where, sample=sample, liked=liked, rule=rule
             ),
             done=self._take,
             failed=self._errands.tell,
@@ -122,6 +123,12 @@ class BuildLiked(QWidget):
             self._show(self.tr("Choose a layer or the frame in the section first."))
         elif self.better is None or self.better.liked.sample.code != sample.code:
             self._show("")
+
+    def _forget(self) -> None:
+        """Let go of what was offered, or is being looked for, by another rule."""
+        self._errands.runner.cancel(TOPIC)
+        self.better = None
+        self._follow()
 
     def _take(self, better: BetterChoice | None) -> None:
         if better is None:
@@ -187,8 +194,9 @@ def _nearest(
     where: tuple[Design, int],
     sample: Sample,
     liked: tuple[Aspect, ...],
+    rule: Rule,
 ) -> BetterChoice | None:
     progress.tell(0.0)
     touching = colours_beside(*where, catalogue, findings)
-    ranked = ranking(findings, catalogue, kinds=(sample.kind,), touching=touching)
+    ranked = ranking(findings, catalogue, kinds=(sample.kind,), touching=touching, rule=rule)
     return nearest_better(ranked, sample.code, liked)

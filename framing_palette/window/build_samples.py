@@ -8,7 +8,7 @@ from framing_palette.design import Design
 from framing_palette.design.beside import colours_beside
 from framing_palette.errors import FramingPaletteError
 from framing_palette.picture import Findings
-from framing_palette.ranking import RankedSample, Ranking, ranking
+from framing_palette.ranking import RankedSample, Ranking, Rule, ranking
 from framing_palette.window import building
 from framing_palette.window.bench import Bench
 from framing_palette.window.controls import IconButton, push_button, rule, words
@@ -88,14 +88,15 @@ class BuildSamples(QWidget):
         if findings is None or not len(session.catalogue) or not self.isVisible():
             return
         place, catalogue, kind = self._place(design), session.catalogue, self.kind
-        wish = (findings, catalogue, design.codes if design else (), place, kind)
+        rule = session.rule
+        wish = (findings, catalogue, design.codes if design else (), place, kind, rule)
         if wish == self._asked:
             return
         self._asked = wish
         self._errands.runner.start(
             TOPIC,
             lambda progress: _ranked(
-                progress, findings, catalogue, design=design, place=place, kind=kind
+                progress, findings, catalogue, design=design, place=place, kind=kind, rule=rule
             ),
             done=self._take,
             failed=self._errands.tell,
@@ -158,6 +159,7 @@ class BuildSamples(QWidget):
             self._bench.changed,
             session.findings_changed,
             session.catalogue_changed,
+            session.rule_changed,
         ):
             signal.connect(self.follow)
         self._follow_part()
@@ -246,8 +248,9 @@ def _ranked(
     design: Design | None,
     place: int,
     kind: Kind,
+    rule: Rule,
 ) -> tuple[Ranking, tuple[Listed, ...]]:
     progress.tell(0.0)
     touching = colours_beside(design, place, catalogue, findings) if design else None
-    ranked = ranking(findings, catalogue, kinds=(kind,), touching=touching)
+    ranked = ranking(findings, catalogue, kinds=(kind,), touching=touching, rule=rule)
     return ranked, listed_of(ranked)

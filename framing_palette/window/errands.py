@@ -52,6 +52,7 @@ class Errands(QObject):
         session.live_region_changed.connect(self.read_live)
         session.catalogue_changed.connect(self.rank)
         session.rule_changed.connect(self.rank)
+        session.rule_changed.connect(self.make_reader)
 
     def open_picture(
         self,
@@ -160,14 +161,15 @@ class Errands(QObject):
 
     def make_reader(self) -> None:
         """Make the picture ready for strips to be read on it."""
-        picture, findings = self._session.picture, self._session.findings
+        session = self._session
+        picture, findings, rule = session.picture, session.findings, session.rule
         if picture is None or findings is None:
-            self._session.assign("strip_reader", None)
+            session.assign("strip_reader", None)
             return
         self.runner.start(
             READER,
-            lambda progress: legwork.made_ready(picture, findings, progress),
-            done=lambda reader: self._session.assign("strip_reader", reader),
+            lambda progress: legwork.made_ready(picture, findings, rule, progress),
+            done=lambda reader: session.assign("strip_reader", reader),
             failed=self.tell,
         )
 

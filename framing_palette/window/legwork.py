@@ -123,13 +123,15 @@ def bettered(ranked: "Ranking", code: str, progress: Progress) -> "BetterChoice 
     return nearest_better(ranked, code)
 
 
-def made_ready(picture: "Picture", findings: "Findings", progress: Progress) -> "StripReader":
-    """Make a picture ready for reading strips on it."""
+def made_ready(
+    picture: "Picture", findings: "Findings", rule: "Rule", progress: Progress
+) -> "StripReader":
+    """Make a picture ready for reading strips on it by a rule."""
     from framing_palette.ranking.strip_reading import strip_reader
     from framing_palette.ranking.strips import strip_scale
 
     progress.tell(0.0)
-    return strip_reader(picture, findings, mm_per_px=strip_scale(picture))
+    return strip_reader(picture, findings, mm_per_px=strip_scale(picture), rule=rule)
 
 
 def lit(picture: "Picture", lab: tuple[float, float, float], progress: Progress) -> "QImage":
