@@ -15,6 +15,7 @@ import PySide6
 ROOT = Path(__file__).resolve().parents[2]
 WINDOW = ROOT / "framing_palette" / "window"
 LANGUAGES = WINDOW / "languages"
+_HOW = ("-no-obsolete", "-locations", "none", "-tr-function-alias", "translate+=tell")
 
 
 def sources() -> list[Path]:
@@ -24,7 +25,7 @@ def sources() -> list[Path]:
 
 def collect(ts: Path) -> None:
     """Write every text that the sources mark into a ``.ts``; translations that it has stay."""
-    _run("lupdate", "-no-obsolete", "-locations", "none", *map(str, sources()), "-ts", str(ts))
+    _run("lupdate", *_HOW, *map(str, sources()), "-ts", str(ts))
 
 
 def release(ts: Path, qm: Path) -> None:

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QWidget
 
 from framing_palette.window.canvas.outlook import Outlook
 from framing_palette.window.errands import Errands
+from framing_palette.window.languages import QT_TRANSLATE_NOOP
 from framing_palette.window.session import Session
 from framing_palette.window.swatches import SwatchBook
 from framing_palette.window.taste_book import TasteBook
@@ -22,6 +23,16 @@ class Counter:
     outlook: Outlook
     swatches: SwatchBook
     taste: TasteBook
+
+
+_TITLES = {
+    "intake": QT_TRANSLATE_NOOP("Step", "Intake"),
+    "read": QT_TRANSLATE_NOOP("Step", "Read"),
+    "choose": QT_TRANSLATE_NOOP("Step", "Choose"),
+    "build": QT_TRANSLATE_NOOP("Step", "Build"),
+    "measure": QT_TRANSLATE_NOOP("Step", "Measure"),
+    "agree": QT_TRANSLATE_NOOP("Step", "Agree"),
+}
 
 
 class Standing(StrEnum):
@@ -54,7 +65,7 @@ class Step(QObject):
     @property
     def title(self) -> str:
         """The word under the icon."""
-        return self.key.capitalize()
+        return self.tr(_TITLES[self.key]) if self.key in _TITLES else self.key.capitalize()
 
     def stage(self) -> QWidget:
         """Make what lies in the middle; asked for once."""
