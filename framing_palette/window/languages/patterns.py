@@ -22,6 +22,7 @@ _PREDICATE: Final = re.compile(
 )
 _ORDER: Final = re.compile(r"\w+ Sie\b")  # a sentence of its own, which opens with a capital
 _NO_STOP: Final = r"(?<!\.)"  # a slot at the end leaves the full stop to the sentence
+_FILE_NAME: Final = re.compile(r"[^:;]*\.[a-z]\w{1,4}")
 _SURE: Final = 10  # letters outside its slots from which a pattern is taken before any joint
 _DEEPEST: Final = 40
 
@@ -133,18 +134,31 @@ class Phrasebook:
         """Return a text in the other language, None when some of it has no pattern."""
         if depth > _DEEPEST or not _has_letters(text):
             return None
-        told = (
-            self._word(text)
-            or self._fitted(text, depth, least=_SURE)
+        told = self._surely(text, depth) or self._fitted(text, depth)
+        if not told and text.endswith("."):
+            told = self._with_stop(self._found(text[:-1], depth + 1) or "")
+        if not told and not _SENTENCE_END.search(text):
+            told = self._fitted(text, depth, loosely=True)
+        return _opened(told) if told and text[0].isupper() else told or None
+
+    def _surely(self, text: str, depth: int) -> str:
+        """Return a text that is known by more than a few letters between its slots."""
+        return (
+            self._known(text, depth)
+            or (self._with_stop(self._known(text[:-1], depth)) if text.endswith(".") else "")
             or self._one_by_one(text, depth)
-            or self._without_stop(text, depth)
             or self._joined(text, depth)
+            or (self._with_stop(self._surely(text[:-1], depth)) if text.endswith(".") else "")
             or self._fitted(text, depth, least=_SURE, loosely=True)
             or self._said_of_a_name(text, depth)
-            or self._fitted(text, depth)
-            or (not _SENTENCE_END.search(text) and self._fitted(text, depth, loosely=True))
         )
-        return _opened(told) if told and text[0].isupper() else told or None
+
+    def _known(self, text: str, depth: int) -> str:
+        return self._word(text) or self._fitted(text, depth, least=_SURE)
+
+    @staticmethod
+    def _with_stop(told: str) -> str:
+        return f"{told}." if told else ""
 
     def _word(self, text: str) -> str:
         return self._whole.get(text) or self._whole.get(_lowered(text), "")
@@ -165,11 +179,6 @@ class Phrasebook:
             yield from ((pattern, tried) for pattern in self._by_word.get(_first_word(tried), ()))
         yield from ((pattern, text) for pattern in self._by_word.get("", ()))
 
-    def _without_stop(self, text: str, depth: int) -> str:
-        """Return the text when it is known but for its full stop."""
-        told = self._found(text[:-1], depth + 1) if text.endswith(".") else None
-        return f"{told}." if told else ""
-
     def _one_by_one(self, text: str, depth: int, *, in_part: bool = False) -> str:
         """Return sentences told one by one, empty for a single one or when one is not known."""
         pieces = _SENTENCE_END.split(text)
@@ -180,7 +189,7 @@ class Phrasebook:
         known = [self._found(piece, depth + 1) for piece in pieces]
         told = [one or piece for piece, one in zip(pieces, known, strict=True)]
         strange = (
-            one is None and _has_letters(piece) for piece, one in zip(pieces, known, strict=True)
+            one is None and not _is_data(piece) for piece, one in zip(pieces, known, strict=True)
         )
         return "" if any(strange) else "".join(told)
 
@@ -204,7 +213,7 @@ class Phrasebook:
             return _put_together(told[0], between, told[1], self._and)
         known = [self._found(piece, depth + 1) for piece in (first, last)]
         strange = any(
-            one is None and _has_letters(piece)
+            one is None and not _is_data(piece)
             for one, piece in zip(known, (first, last), strict=True)
         )
         if strange or not any(known):
@@ -232,6 +241,11 @@ def _put_together(first: str, joint: str, last: str, and_told: str) -> str:
 
 def _has_letters(text: str) -> bool:
     return any(letter.isalpha() for letter in text)
+
+
+def _is_data(text: str) -> bool:
+    """Whether there is nothing to be told: figures, or the name of a file."""
+    return not _has_letters(text) or _FILE_NAME.fullmatch(text) is not None
 
 
 def _first_word(text: str) -> str:
