@@ -19,6 +19,7 @@ _TOKEN = re.compile(r"\"[^\"]*\"?|'[^']*'?|#.*|[^\s\"'#]\S*")
 _KEYWORD_LINE = re.compile(r"[A-Za-z_][\w.]*\Z")
 _MARKS = frozenset({"BEGIN_DATA_FORMAT", "END_DATA_FORMAT", "BEGIN_DATA", "END_DATA"})
 MOST_ROWS = 1_000_000
+_MOST_DIGITS = 12
 
 
 @dataclass(frozen=True, slots=True)
@@ -169,12 +170,12 @@ def _rows(now: _Open, source: Path) -> tuple[tuple[str, ...], ...]:
 def _check_count(keywords: Mapping[str, str], key: str, found: int, source: Path) -> None:
     stated = keywords.get(key)
     if stated is not None and _count(stated) != found:
-        problem = f"states {key} {stated} but holds {found}"
+        problem = f"states {key} {stated[:20]} but holds {found}"
         raise _wrong(source, problem, "export it again, it is damaged or cut short")
 
 
 def _count(text: str) -> int | None:
-    return int(text) if text.isdecimal() else None
+    return int(text) if text.isdecimal() and len(text) <= _MOST_DIGITS else None
 
 
 def _keep_keyword(keywords: dict[str, str], tokens: list[str]) -> None:

@@ -33,7 +33,7 @@ MEMORY_BYTES = 4 << 30
 SLOW_S = 5.0
 STUCK_S = 120
 NOTED_EVERY = 500
-PIXELS = 2_000_000
+PIXELS = 5_000_000
 """Pictures up to the program's own limit would take seconds each; that limit has its own test."""
 
 
