@@ -37,6 +37,7 @@ LEAST_PATCHES: Final = 16
 
 _MOST_CHARTS = 3
 _SETTLED_SHARE = 0.9  # of a patch's side that must look even
+_ROOM = 0.25  # of its own size, around the chart, that is looked at while its corners settle
 
 # Looks in turn until one gives a chart: longest side in pixels, then the power that brightens or
 # darkens the photograph first and the seed of OpenCV's own random choices; no power for the way by
@@ -225,14 +226,15 @@ def _settled(corners: Float64Array, linear: FloatArray) -> Float64Array:
     from scipy.optimize import minimize
 
     rows, columns = linear.shape[:2]
+    left, top, right, low = _room_around(corners, rows, columns)
     # The cube root makes dark patches count as much as light ones.
-    seen = np.cbrt(np.clip(linear, 0.0, None)).astype(np.float32)
+    seen = np.cbrt(np.maximum(linear[top:low, left:right], 0.0)).astype(np.float32)
     grid = patch_points(7, _SETTLED_SHARE)
     reach = 0.03 * np.ptp(corners, axis=0).max()
 
     def unevenness(moves: Float64Array) -> float:
         at = mapped(grid, unit_to(corners + moves.reshape(4, 2) * reach))
-        at = at * (columns, rows) - 0.5
+        at = at * (columns, rows) - (left + 0.5, top + 0.5)
         found = cv2.remap(
             seen,
             at[:, 0].astype(np.float32),
@@ -252,6 +254,15 @@ def _settled(corners: Float64Array, linear: FloatArray) -> Float64Array:
         options={"initial_simplex": simplex, "maxfev": 600, "xatol": 0.02, "fatol": 1e-5},
     )
     return np.asarray(corners + best.x.reshape(4, 2) * reach, dtype=np.float64)
+
+
+def _room_around(corners: Float64Array, rows: int, columns: int) -> tuple[int, int, int, int]:
+    """Return left, top, right and low end in pixels of what is looked at while corners settle."""
+    low, high = corners.min(axis=0), corners.max(axis=0)
+    margin = _ROOM * (high - low)
+    left, top = np.floor(np.clip(low - margin, 0, 1) * (columns, rows)).astype(int)
+    right, bottom = np.ceil(np.clip(high + margin, 0, 1) * (columns, rows)).astype(int)
+    return int(left), int(top), int(right), int(bottom)
 
 
 def _is_convex(box: Float64Array) -> bool:

@@ -2,6 +2,7 @@
 
 from typing import Any
 
+import cv2
 import numpy as np
 from numpy.typing import NDArray
 
@@ -95,11 +96,16 @@ def _curved(part: NDArray[Any], peak: float, gamma: float) -> Float32Array:
 def _from_light(light: Float32Array, ink: Ink) -> Float32Array:
     if ink is Ink.CMYK:
         return light
-    return as_float32(np.power(np.clip(light, 0, 1), np.float32(1 / STAND_IN_GAMMA)))
+    np.clip(light, 0, 1, out=light)  # it is the last to need it, and new memory costs as much
+    return as_float32(cv2.pow(light, 1 / STAND_IN_GAMMA, dst=light)).reshape(light.shape)
 
 
 def _clipped_pixels(part: NDArray[Any], photograph: Photograph) -> int:
     if photograph.ink is Ink.CMYK:  # bare paper and full ink are ordinary there
         return 0
-    colours = part[..., : photograph.ink.channels]
-    return int(((colours <= 0) | (colours >= photograph.peak)).any(axis=-1).sum())
+    channels = photograph.ink.channels
+    hit = np.zeros(part.shape[:2], dtype=bool)
+    for channel in range(channels):  # one after another: numpy is slow over a short last axis
+        one = part[..., channel]
+        hit |= (one <= 0) | (one >= photograph.peak)
+    return int(np.count_nonzero(hit))
