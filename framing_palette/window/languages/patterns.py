@@ -25,6 +25,8 @@ _NO_STOP: Final = r"(?<!\.)"  # a slot at the end leaves the full stop to the se
 _FILE_NAME: Final = re.compile(r"[^:;]*\.[a-z]\w{1,4}")
 _SURE: Final = 10  # letters outside its slots from which a pattern is taken before any joint
 _DEEPEST: Final = 40
+_LONGEST: Final = 600  # letters of one sentence; a longer one is no sentence of ours
+_REMEMBERED: Final = 8192
 
 
 @dataclass(frozen=True, slots=True)
@@ -115,12 +117,12 @@ class Phrasebook:
         for patterns in self._by_word.values():
             patterns.sort(key=lambda pattern: -pattern.weight)
         self._and = f" {self._whole.get(_AND.strip(), _AND.strip())} "
-        self._found = lru_cache(maxsize=8192)(self._find)
+        self._memory: dict[str, str | None] = {}
         self.told = lru_cache(maxsize=8192)(self._told)
 
     def _told(self, text: str, depth: int = 0) -> str:
         """Return a text in the other language, as far as its patterns are known."""
-        if depth > _DEEPEST:
+        if depth > _DEEPEST or (len(text) > _LONGEST and not _SENTENCE_END.search(text)):
             return text
         bare = text.strip()
         found = (
@@ -130,9 +132,20 @@ class Phrasebook:
         )
         return text.replace(bare, found) if found else text
 
+    def _found(self, text: str, depth: int) -> str | None:
+        """Return what `_find` does, each text looked for once."""
+        if text not in self._memory:
+            if len(self._memory) >= _REMEMBERED:
+                self._memory.clear()
+            self._memory[text] = None  # while it is looked for, it is not known
+            self._memory[text] = self._find(text, depth)
+        return self._memory[text]
+
     def _find(self, text: str, depth: int) -> str | None:
         """Return a text in the other language, None when some of it has no pattern."""
         if depth > _DEEPEST or not _has_letters(text):
+            return None
+        if max(map(len, _SENTENCE_END.split(text))) > _LONGEST:
             return None
         told = self._surely(text, depth) or self._fitted(text, depth)
         if not told and text.endswith("."):
