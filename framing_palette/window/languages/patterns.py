@@ -183,7 +183,7 @@ class Phrasebook:
                 continue
             slots = pattern.slots(tried, loosely=loosely)
             if slots is not None:
-                return pattern.filled(slots, lambda slot: self._told(slot, depth + 1))
+                return pattern.filled(slots, lambda slot: self.told(slot, depth + 1))
         return ""
 
     def _candidates(self, text: str) -> Iterator[tuple[Pattern, str]]:
@@ -198,7 +198,7 @@ class Phrasebook:
         if len(pieces) == 1:
             return ""
         if in_part:
-            return "".join(self._told(piece, depth + 1) for piece in pieces)
+            return "".join(self.told(piece, depth + 1) for piece in pieces)
         known = [self._found(piece, depth + 1) for piece in pieces]
         told = [one or piece for piece, one in zip(pieces, known, strict=True)]
         strange = (
@@ -222,7 +222,7 @@ class Phrasebook:
             return ""
         between, last = rest
         if in_part:
-            told = [self._told(piece, depth + 1) for piece in (first, last)]
+            told = [self.told(piece, depth + 1) for piece in (first, last)]
             return _put_together(told[0], between, told[1], self._and)
         known = [self._found(piece, depth + 1) for piece in (first, last)]
         strange = any(
