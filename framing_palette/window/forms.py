@@ -19,7 +19,7 @@ from framing_palette.units import Length, LengthUnit
 from framing_palette.window.controls import Chip, rule, words
 from framing_palette.window.flow import FlowLayout
 from framing_palette.window.languages import told as in_language
-from framing_palette.window.tokens import GAP, MARGIN, SECTION, WIDE_MARGIN
+from framing_palette.window.tokens import GAP, HIT, MARGIN, SECTION, WIDE_MARGIN
 
 
 class Choice(QWidget):
@@ -64,16 +64,17 @@ class LengthField(QWidget):
         column.setSpacing(4)
         column.addWidget(self.edit)
         column.addWidget(self.fault)
+        self.edit.setMinimumHeight(HIT)  # whole on a page that is laid out before it is dressed
         self.edit.editingFinished.connect(self._take)
 
     def show_value(self, length: Length | None, unit: LengthUnit, denominator: int) -> None:
         """Show a length in a unit; bare numbers typed later are of that unit."""
         self._unit = unit
         self._say("")
-        self.edit.setText(length.show(unit, denominator) if length is not None else "")
+        self.edit.setText(in_language(length.show(unit, denominator)) if length is not None else "")
 
     def _take(self) -> None:
-        text = self.edit.text().removeprefix("about ")
+        text = self.edit.text().removeprefix("about ").removeprefix(self.tr("about "))
         try:
             length = Length.parse(text, self._unit)
         except FramingPaletteError as error:
@@ -112,7 +113,8 @@ class FormShelf(QWidget):
         self._rows = QVBoxLayout(inside)
         self._rows.setContentsMargins(WIDE_MARGIN, 0, WIDE_MARGIN, SECTION)
         self._rows.setSpacing(4)
-        column.addWidget(scrolled(inside), 1)
+        self._area = scrolled(inside)
+        column.addWidget(self._area, 1)
 
     def add_to_head(self, control: QWidget) -> None:
         """Add a control at the right of the heading."""
@@ -133,6 +135,10 @@ class FormShelf(QWidget):
         self._rows.addWidget(control)
         if told:
             self._rows.addWidget(words(told, size="small", quiet=True, wrap=True))
+
+    def reveal(self, control: QWidget) -> None:
+        """Scroll until a control is seen, its end last."""
+        self._area.ensureWidgetVisible(control)
 
     def end(self) -> None:
         """Leave the rest of the shelf empty."""

@@ -40,6 +40,8 @@ class Preferences:
         True lets the shop's learned taste order the shortlist.
     toured
         True once the first-run tour was seen or left.
+    screen_told
+        True once it was read what a screen cannot show.
 
     Raises
     ------
@@ -59,6 +61,7 @@ class Preferences:
     show_numbers: bool = True
     taste_on: bool = False
     toured: bool = False
+    screen_told: bool = False
 
     def __post_init__(self) -> None:
         if not DARKEST_SURROUND <= self.surround <= LIGHTEST_SURROUND:

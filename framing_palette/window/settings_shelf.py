@@ -2,22 +2,20 @@
 
 from typing import Any
 
-from PySide6.QtCore import QRectF, Qt
-from PySide6.QtGui import QPainter, QPaintEvent
-from PySide6.QtWidgets import QSlider, QWidget
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QShowEvent
+from PySide6.QtWidgets import QSlider
 
 from framing_palette.errors import FramingPaletteError
 from framing_palette.window.controls import words
 from framing_palette.window.forms import Choice, FormShelf, LengthField
-from framing_palette.window.greys import surround_color
 from framing_palette.window.job_book.book import JobBook
 from framing_palette.window.job_book.shop_settings import PlaceSetting, ProblemReport
 from framing_palette.window.languages import LANGUAGES
 from framing_palette.window.languages import told as in_language
 from framing_palette.window.preferences import DARKEST_SURROUND, LIGHTEST_SURROUND
+from framing_palette.window.screen_check import ScreenCheck
 from framing_palette.window.session import Session
-
-_GREY_STEPS = (2, 8, 14, 20, 30, 40, 50, 60, 70, 80, 88, 92, 96, 99)
 
 
 class SettingsShelf(FormShelf):
@@ -38,6 +36,15 @@ class SettingsShelf(FormShelf):
         self.end()
         session.preferences_changed.connect(self._show_all)
         self._show_all()
+
+    def show_screen_check(self) -> None:
+        """Bring the check of the screen into sight."""
+        self.reveal(self.screen_check)
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """Look anew at what the system tells of the screen."""
+        super().showEvent(event)
+        self.screen_check.show_profile()
 
     def _add_looking(self) -> None:
         self.section(self.tr("Looking"))
@@ -144,15 +151,8 @@ class SettingsShelf(FormShelf):
                 wrap=True,
             ),
         )
-        self.row(
-            self.tr("A simple check"),
-            GreySteps(),
-            self.tr(
-                "Every step should be seen apart from its neighbours, and none should look "
-                "tinted. If the ends run together, set the screen's brightness first. The "
-                "system tells this program nothing of the screen's profile."
-            ),
-        )
+        self.screen_check = ScreenCheck()
+        self.row(self.tr("A simple check"), self.screen_check)
 
     def _add_jobs(self, book: JobBook) -> None:
         self.section(self.tr("The shop's jobs"))
@@ -212,20 +212,3 @@ class SettingsShelf(FormShelf):
             choice.show_value(getattr(preferences, name))
         for name, field in self.lengths.items():
             field.show_value(getattr(preferences, name), preferences.unit, preferences.denominator)
-
-
-class GreySteps(QWidget):
-    """Neutral steps from nearly black to nearly white."""
-
-    def __init__(self) -> None:
-        super().__init__()
-        self.setFixedHeight(48)
-        self.setAccessibleName(self.tr("Grey steps from dark to light"))
-
-    def paintEvent(self, _event: QPaintEvent) -> None:
-        """Draw the steps side by side."""
-        painter = QPainter(self)
-        width = self.width() / len(_GREY_STEPS)
-        for number, lightness in enumerate(_GREY_STEPS):
-            step = QRectF(number * width, 0, width + 1, self.height())
-            painter.fillRect(step, surround_color(lightness))

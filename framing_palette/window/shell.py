@@ -45,6 +45,7 @@ from framing_palette.window.rack.door import RackDoor
 from framing_palette.window.rail import Rail
 from framing_palette.window.runner import Runner
 from framing_palette.window.saving import FILE, Saving
+from framing_palette.window.screen_bar import ScreenBar
 from framing_palette.window.session import Session
 from framing_palette.window.settings_shelf import SettingsShelf
 from framing_palette.window.steps import STEPS, Counter
@@ -94,6 +95,7 @@ class Shell(QWidget):
         self.job_line = JobLine(self.session)
         self.rail = Rail(self.session, swatches)
         self.notice = NoticeBar(self.session)
+        self.screen_bar = ScreenBar(self.session)
         self.differing = DifferingBar(self.session, self.saving)
         self.stages = Pages()
         self.shelves = Pages()
@@ -107,7 +109,8 @@ class Shell(QWidget):
         self._wants_rail = True
         self._lay_out()
         self.keys_sheet = KeysSheet(self)
-        self.tour = Tour(self, self._tour_parts())
+        parts = {"path": self.path, "shelf": self.shelves, "stage": self.stages}
+        self.tour = Tour(self, {**parts, "rail": self.rail})
         self.focus_ring = FocusRing(self)
         self._preferences_soon = QTimer(self, interval=_PREFERENCES_REST_MS, singleShot=True)
         self._wire()
@@ -188,6 +191,12 @@ class Shell(QWidget):
             self.shelves.show()
         self.doors["settings"].setChecked(self.shelves.currentWidget() is self._settings)
 
+    def _show_screen_check(self) -> None:
+        if self._settings is None or self.shelves.currentWidget() is not self._settings:
+            self.toggle_settings()
+        if self._settings is not None:
+            QTimer.singleShot(0, self._settings, self._settings.show_screen_check)
+
     def toggle_shelf(self) -> None:
         """Put the shelf away, or bring it back."""
         self.shelves.setVisible(self.shelves.isHidden())
@@ -239,14 +248,6 @@ class Shell(QWidget):
             step.finish()
         super().closeEvent(event)
 
-    def _tour_parts(self) -> dict[str, QWidget]:
-        return {
-            "path": self.path,
-            "shelf": self.shelves,
-            "stage": self.stages,
-            "rail": self.rail,
-        }
-
     def _end_tour(self) -> None:
         toured = self.session.preferences.changed("toured", value=True)
         self.session.assign("preferences", toured)
@@ -264,7 +265,6 @@ class Shell(QWidget):
         doors["book"].clicked.connect(self.toggle_book)
         doors["rack"].clicked.connect(self.toggle_rack)
         doors["client"].clicked.connect(self.toggle_client_view)
-        doors["keys"].clicked.connect(self._toggle_keys)
         doors["settings"].clicked.connect(self.toggle_settings)
         return doors
 
@@ -277,6 +277,7 @@ class Shell(QWidget):
         middle.addWidget(self.stages, 1)
         middle.addWidget(self.differing)
         middle.addWidget(self.notice)
+        middle.addWidget(self.screen_bar)
         middle.addWidget(rule())
         middle.addWidget(self.rail)
         grid.addWidget(self.path, 0, 0, 3, 1)
@@ -291,12 +292,14 @@ class Shell(QWidget):
 
     def _wire(self) -> None:
         self.path.chosen.connect(self.go)
+        self.doors["keys"].clicked.connect(self.keys_sheet.toggle)
         self.tour.asked_for_step.connect(self.go)
         self.tour.ended.connect(self._end_tour)
         self.keys_sheet.tour.clicked.connect(self.start_tour)
         self.rail.chosen.connect(lambda number: bring_back(self.session, number))
         self.rail.compare.clicked.connect(self._toggle_comparing)
         self.job_line.sought.connect(self._search)
+        self.screen_bar.check_wanted.connect(self._show_screen_check)
         self.job_line.shelf.clicked.connect(self.toggle_shelf)
         self.job_line.rail.clicked.connect(self.toggle_rail)
         self.runner.busy_changed.connect(self._say_doing)
@@ -321,9 +324,6 @@ class Shell(QWidget):
             ("Ctrl+V", self.paste),
         ):
             self._key(keys, act)
-
-    def _toggle_keys(self) -> None:
-        self.keys_sheet.toggle()
 
     def _key(self, keys: str, act: Callable[[], None]) -> None:
         shortcut = QShortcut(QKeySequence(keys), self)
