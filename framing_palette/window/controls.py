@@ -1,7 +1,7 @@
 """The small controls that every screen is made of: words, rules, icon buttons, chips."""
 
 from PySide6.QtCore import QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QColor, QFontMetrics, QPainter, QPaintEvent, QPalette, QPen
+from PySide6.QtGui import QColor, QFontMetrics, QKeySequence, QPainter, QPaintEvent, QPalette, QPen
 from PySide6.QtWidgets import (
     QAbstractButton,
     QFrame,
@@ -62,6 +62,11 @@ def mixed(first: QColor, second: QColor, share: float) -> QColor:
     return QColor(level, level, level)
 
 
+def key_words(keys: str) -> str:
+    """Return keys as they are called on this computer, in the language of the window."""
+    return QKeySequence(keys).toString(QKeySequence.SequenceFormat.NativeText)
+
+
 class IconButton(QAbstractButton):
     """A square button with a line icon; a chosen one is filled and keeps its shape."""
 
@@ -70,7 +75,7 @@ class IconButton(QAbstractButton):
         self._icon = icon
         self._side = side
         self.setAccessibleName(told)
-        self.setToolTip(f"{told}  ({keys})" if keys else told)
+        self.setToolTip(f"{told}  ({key_words(keys)})" if keys else told)
         self.setCursor(Qt.CursorShape.PointingHandCursor)
         self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
         self.setAttribute(Qt.WidgetAttribute.WA_Hover)

@@ -4,7 +4,7 @@ from PySide6.QtCore import QCoreApplication, Qt, Signal
 from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QSizePolicy, QVBoxLayout, QWidget
 
-from framing_palette.window.controls import ElidedWords, IconButton
+from framing_palette.window.controls import ElidedWords, IconButton, key_words
 from framing_palette.window.languages import QT_TRANSLATE_NOOP
 from framing_palette.window.languages import told as in_language
 from framing_palette.window.session import Session
@@ -135,7 +135,7 @@ class JobLine(QWidget):
             told = f"{verb}: {in_language(text)}" if can else nothing
             button.setEnabled(can)
             button.setAccessibleName(told)
-            button.setToolTip(f"{told}  ({keys})" if can else told)
+            button.setToolTip(f"{told}  ({key_words(keys)})" if can else told)
 
 
 def size_words(session: Session) -> str:
@@ -147,4 +147,4 @@ def size_words(session: Session) -> str:
         return QCoreApplication.translate("JobLine", "size not known yet")
     width, height = job.art_size
     unit, fraction = session.preferences.unit, session.preferences.denominator
-    return f"{width.figures(unit, fraction)} × {height.show(unit, fraction)}"
+    return in_language(f"{width.figures(unit, fraction)} × {height.show(unit, fraction)}")

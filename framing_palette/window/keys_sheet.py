@@ -13,15 +13,30 @@ KEYS: tuple[tuple[str, tuple[tuple[str, str], ...]], ...] = (
     (
         QT_TRANSLATE_NOOP("KeysSheet", "Everywhere"),
         (
-            ("Ctrl+1 … 6", QT_TRANSLATE_NOOP("KeysSheet", "go to a step of the job")),
-            ("Ctrl+Z, Ctrl+Shift+Z", QT_TRANSLATE_NOOP("KeysSheet", "undo, redo")),
-            ("Ctrl+O", QT_TRANSLATE_NOOP("KeysSheet", "open a photograph or a job")),
-            ("Ctrl+V", QT_TRANSLATE_NOOP("KeysSheet", "paste a picture")),
-            ("Ctrl+S", QT_TRANSLATE_NOOP("KeysSheet", "put the job into a file")),
+            (
+                QT_TRANSLATE_NOOP("KeysSheet", "Ctrl+1 … 6"),
+                QT_TRANSLATE_NOOP("KeysSheet", "go to a step of the job"),
+            ),
+            (
+                QT_TRANSLATE_NOOP("KeysSheet", "Ctrl+Z, Ctrl+Shift+Z"),
+                QT_TRANSLATE_NOOP("KeysSheet", "undo, redo"),
+            ),
+            (
+                QT_TRANSLATE_NOOP("KeysSheet", "Ctrl+O"),
+                QT_TRANSLATE_NOOP("KeysSheet", "open a photograph or a job"),
+            ),
+            (
+                QT_TRANSLATE_NOOP("KeysSheet", "Ctrl+V"),
+                QT_TRANSLATE_NOOP("KeysSheet", "paste a picture"),
+            ),
+            (
+                QT_TRANSLATE_NOOP("KeysSheet", "Ctrl+S"),
+                QT_TRANSLATE_NOOP("KeysSheet", "put the job into a file"),
+            ),
             ("/", QT_TRANSLATE_NOOP("KeysSheet", "search the samples")),
             ("1 … 4", QT_TRANSLATE_NOOP("KeysSheet", "lay round what rests on the rail")),
             (
-                "Ctrl+K",
+                QT_TRANSLATE_NOOP("KeysSheet", "Ctrl+K"),
                 QT_TRANSLATE_NOOP("KeysSheet", "keep the design in hand, or what is laid round"),
             ),
             ("F6, F7", QT_TRANSLATE_NOOP("KeysSheet", "the rack, the job book, and back")),
@@ -81,7 +96,10 @@ KEYS: tuple[tuple[str, tuple[tuple[str, str], ...]], ...] = (
                 QT_TRANSLATE_NOOP("KeysSheet", "Arrows"),
                 QT_TRANSLATE_NOOP("KeysSheet", "1 mm; with Shift 10 mm"),
             ),
-            ("R, Shift+R", QT_TRANSLATE_NOOP("KeysSheet", "turn by 15 degrees, by a quarter")),
+            (
+                QT_TRANSLATE_NOOP("KeysSheet", "R, Shift+R"),
+                QT_TRANSLATE_NOOP("KeysSheet", "turn by 15 degrees, by a quarter"),
+            ),
             ("C", QT_TRANSLATE_NOOP("KeysSheet", "bend into a corner, or straighten")),
             (
                 QT_TRANSLATE_NOOP("KeysSheet", "[ and ]"),

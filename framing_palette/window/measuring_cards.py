@@ -71,7 +71,9 @@ class MeasuringCard(QWidget):
         if shown.reading is not None:
             self._read.setText(_pair(shown.reading, unit, denominator))
             if shown.reading.diagonals:
-                first, second = (d.show(unit, denominator) for d in shown.reading.diagonals)
+                first, second = (
+                    in_language(d.show(unit, denominator)) for d in shown.reading.diagonals
+                )
                 told = self.tr("Diagonals {first} and {second}").format(first=first, second=second)
                 self.told.setText(f"{shown.told}\n{told}")
         self.update()
@@ -183,4 +185,4 @@ class MeasuringCard(QWidget):
 
 def _pair(reading: Reading, unit: LengthUnit, denominator: int) -> str:
     width, height = reading.width, reading.height
-    return f"{width.figures(unit, denominator)} × {height.show(unit, denominator)}"
+    return in_language(f"{width.figures(unit, denominator)} × {height.show(unit, denominator)}")

@@ -67,7 +67,7 @@ class OptionCard(QWidget):
         name = design.name or building.NAMES[self._number]
         self.is_chosen = is_chosen
         self.name.setText(name)
-        self.reasons.setText("\n\n".join(map(in_language, _sentences(option.reasons))))
+        self.reasons.setText("\n\n".join(map(_told, _sentences(option.reasons))))
         rack = self._session.catalogue
         names = [rack[code].name for code in design.codes if code in rack]
         self.parts.setText(", ".join(names))
@@ -155,6 +155,12 @@ class OptionBoard(QWidget):
         QPainter(self).fillRect(self.rect(), self.palette().color(QPalette.ColorRole.Mid))
         if not self.cards:
             QPainter(self).fillRect(self.rect(), self.palette().color(QPalette.ColorRole.Window))
+
+
+def _told(reason: str) -> str:
+    """Return a reason in the language of the window; the name before it stays."""
+    name, colon, said = reason.partition(": ")
+    return f"{name}{colon}{in_language(said)}" if colon else in_language(reason)
 
 
 def _sentences(reasons: tuple[str, ...]) -> list[str]:

@@ -43,9 +43,7 @@ class PaletteStrip(QWidget):
         self._colours = colours
         self._tones = [color_of(colour.lab) for colour in colours]
         self._at = min(self._at, len(colours) - 1)
-        self.setAccessibleName(
-            self.tr("Palette: {colours}").format(colours=in_language(palette_words(colours)))
-        )
+        self.setAccessibleName(self.tr("Palette: {colours}").format(colours=palette_words(colours)))
         self.update()
 
     def colour_at(self, x: float) -> int:
@@ -121,4 +119,4 @@ class PaletteStrip(QWidget):
 
 def palette_words(colours: tuple[PaletteColour, ...], *, most: int = 8) -> str:
     """Return a palette in words, largest share first."""
-    return ", ".join(f"{colour.name} {colour.share:.0%}" for colour in colours[:most])
+    return ", ".join(f"{in_language(colour.name)} {colour.share:.0%}" for colour in colours[:most])

@@ -15,6 +15,7 @@ from framing_palette.preview import Easel, Options, Wall, render
 from framing_palette.window.errands import Errands
 from framing_palette.window.greys import surround_color
 from framing_palette.window.images import image_of
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.runner import Progress
 from framing_palette.window.session import Session
 from framing_palette.window.theme import type_font
@@ -128,7 +129,7 @@ class PreviewPane(QWidget):
             return
         painter.setFont(type_font(SMALL))
         flags = Qt.AlignmentFlag.AlignLeft | Qt.TextFlag.TextWordWrap
-        text = "\n".join(self.rendered.notices)
+        text = "\n".join(map(in_language, self.rendered.notices))
         room = self.rect().adjusted(MARGIN, MARGIN, -MARGIN, -MARGIN)
         box = painter.boundingRect(room, flags, text)
         box.moveBottom(room.bottom())

@@ -111,7 +111,7 @@ class RegionCard(QWidget):
         if colour is not None:
             self._told.setText(f"{in_language(colour.name)}, {colour.share:.1%}")
         elif self._finding is not None:
-            self._told.setText(in_language(palette_words(self._finding.colours, most=3)))
+            self._told.setText(palette_words(self._finding.colours, most=3))
         self.lit.emit(colour)
 
 

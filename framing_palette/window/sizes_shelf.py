@@ -87,7 +87,9 @@ class SizeRow(QWidget):
     def __init__(self, title: str, size: ToldSize) -> None:
         super().__init__()
         self.key = f"{title}: {size.name}"
-        said = self.tr("How it came about: {size}").format(size=in_language(self.key))
+        said = self.tr("How it came about: {size}").format(
+            size=f"{in_language(title)}: {in_language(size.name)}"
+        )
         self.how = Chip(self.tr("how"), told=said)
         self.sums = words(in_language("\n".join(size.sums)), size="small", wrap=True)
         self.sums.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)

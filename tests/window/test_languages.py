@@ -1,10 +1,18 @@
 """The window's second language: the phrasebook and the putting on of a language."""
 
+import re
+from pathlib import Path
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from PySide6.QtCore import QCoreApplication, QTranslator
+from PySide6.QtWidgets import QApplication, QDialogButtonBox
 
+from framing_palette.window.languages import LANGUAGES, speak, told
+from framing_palette.window.languages.language_files import translation_of
 from framing_palette.window.languages.patterns import Pattern, Phrasebook
+from tests.window import renew_languages
 
 BOOK = Phrasebook(
     {
@@ -111,3 +119,84 @@ def test_any_text_can_be_told_and_without_letters_stays(text: str) -> None:
     assert isinstance(said, str)
     if not any(letter.isalpha() for letter in text):
         assert said == text
+
+
+GERMAN = renew_languages.LANGUAGES / "de.ts"
+FIELD = re.compile(r"\{[^{}]*\}|%\d|%n|\(\*[^)]*\)")
+
+
+@pytest.fixture(scope="module")
+def collected(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """The texts of the window as they are marked now, with the translations there are."""
+    ts = tmp_path_factory.mktemp("languages") / "de.ts"
+    ts.write_bytes(GERMAN.read_bytes())
+    renew_languages.collect(ts)
+    return ts
+
+
+def test_every_text_that_the_window_marks_has_a_finished_translation(collected: Path) -> None:
+    lacking = [
+        f"{context}: {source!r}"
+        for context, source, told, is_finished in renew_languages.messages(collected)
+        if not told or not is_finished
+    ]
+    assert not lacking, "run tests/window/renew_languages.py, then translate\n" + "\n".join(lacking)
+
+
+def test_no_translation_is_of_a_text_that_the_window_has_no_more(collected: Path) -> None:
+    there = {(context, source) for context, source, *_ in renew_languages.messages(collected)}
+    kept = {(context, source) for context, source, *_ in renew_languages.messages(GERMAN)}
+    assert kept == there
+
+
+def test_a_translation_has_the_same_placeholders_as_its_source() -> None:
+    different = [
+        f"{context}: {source!r} is {told!r}"
+        for context, source, told, _ in renew_languages.messages(GERMAN)
+        if sorted(FIELD.findall(source)) != sorted(FIELD.findall(told))
+    ]
+    assert different == []
+
+
+def test_a_translation_begins_and_ends_as_its_source_does() -> None:
+    # What is set beside something else keeps its spaces, and a sentence its stop.
+    different = [
+        f"{context}: {source!r} is {told!r}"
+        for context, source, told, _ in renew_languages.messages(GERMAN)
+        if (source[:1] == " ", source[-1:] == " ", source[-1:] == ".", source[-1:] == "…")
+        != (told[:1] == " ", told[-1:] == " ", told[-1:] == ".", told[-1:] == "…")
+    ]
+    assert different == []
+
+
+def test_what_qt_reads_says_what_the_text_file_says(app: QApplication) -> None:
+    worn, content = QTranslator(), translation_of("de")
+    assert worn.load(content)
+    for context, source, said, _ in renew_languages.messages(GERMAN):
+        assert worn.translate(context, source) == said
+
+
+def test_a_released_file_says_what_the_shipped_one_says(app: QApplication, tmp_path: Path) -> None:
+    renew_languages.release(GERMAN, tmp_path / "de.qm")
+    fresh, shipped, content = QTranslator(), QTranslator(), translation_of("de")
+    assert fresh.load(str(tmp_path / "de.qm"))
+    assert shipped.load(content)
+    for context, source, *_ in renew_languages.messages(GERMAN):
+        assert fresh.translate(context, source) == shipped.translate(context, source)
+
+
+def test_speaking_german_and_then_english_again_leaves_nothing_german(app: QApplication) -> None:
+    assert speak(app, "de") == "de"
+    try:
+        assert QCoreApplication.translate("Rail", "Side by side") == "Nebeneinander"
+        assert told("Nothing here is known.") == "Nothing here is known."
+        buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Cancel)
+        assert buttons.buttons()[0].text().replace("&", "") == "Abbrechen"
+    finally:
+        speak(app, "en")
+    assert QCoreApplication.translate("Rail", "Side by side") == "Side by side"
+
+
+def test_a_language_that_nobody_knows_is_english(app: QApplication) -> None:
+    assert speak(app, "xx") == "en"
+    assert set(LANGUAGES) == {"en", "de"}

@@ -137,7 +137,7 @@ class JobCard(QWidget):
         size = ""
         if job.art_size is not None:
             width, height = job.art_size
-            size = f"{width.figures(unit, fraction)} × {height.show(unit, fraction)}"
+            size = in_language(f"{width.figures(unit, fraction)} × {height.show(unit, fraction)}")
         begun = self.tr("begun {day}").format(day=f"{job.created.astimezone():%Y-%m-%d}")
         here = self.tr("on the desk") if self._ledger.is_on_desk() else ""
         lines = (

@@ -75,7 +75,7 @@ def _size(job: Job, preferences: Preferences) -> str:
         return ""
     width, height = job.art_size
     unit, fraction = preferences.unit, preferences.denominator
-    return f"{width.figures(unit, fraction)} × {height.show(unit, fraction)}"
+    return in_language(f"{width.figures(unit, fraction)} × {height.show(unit, fraction)}")
 
 
 def _chosen(job: Job, _preferences: Preferences) -> str:

@@ -29,7 +29,7 @@
     </message>
     <message>
         <source>Title of the art</source>
-        <translation>Titel des Bildes</translation>
+        <translation>Titel des Werks</translation>
     </message>
     <message>
         <source>Note for the workshop</source>
@@ -263,7 +263,7 @@
     </message>
     <message>
         <source>Type how large the art is. It can be measured exactly later.</source>
-        <translation>Geben Sie an, wie groß das Bild ist. Genau gemessen wird später.</translation>
+        <translation>Geben Sie an, wie groß das Werk ist. Genau gemessen wird später.</translation>
     </message>
     <message>
         <source>Round the picture lies {names}.</source>
@@ -371,7 +371,7 @@
     <name>BuildDesigns</name>
     <message>
         <source>Layers</source>
-        <translation>Schichten</translation>
+        <translation>Lagen</translation>
     </message>
     <message>
         <source>Frame alone</source>
@@ -419,7 +419,7 @@
     </message>
     <message>
         <source>Layers from the art outward</source>
-        <translation>Schichten vom Bild nach außen</translation>
+        <translation>Lagen vom Bild nach außen</translation>
     </message>
     <message>
         <source>The samples&apos; list prices together, at most</source>
@@ -494,7 +494,7 @@
     </message>
     <message>
         <source>Choose a layer or the frame in the section first.</source>
-        <translation>Wählen Sie zuerst im Schnitt eine Schicht oder den Rahmen.</translation>
+        <translation>Wählen Sie zuerst im Schnitt eine Lage oder den Rahmen.</translation>
     </message>
     <message>
         <source>Nothing in the rack is better than this one: it works as it is.</source>
@@ -549,11 +549,11 @@
     </message>
     <message>
         <source>Add it as a layer outside the chosen one</source>
-        <translation>Als Schicht außen an die gewählte legen</translation>
+        <translation>Als Lage außen an die gewählte legen</translation>
     </message>
     <message>
         <source>Add it as a layer outside the chosen one  (S)</source>
-        <translation>Als Schicht außen an die gewählte legen  (S)</translation>
+        <translation>Als Lage außen an die gewählte legen  (S)</translation>
     </message>
     <message>
         <source>Keep on the rail</source>
@@ -569,7 +569,7 @@
     </message>
     <message>
         <source>For layer %1: best first beside its neighbours and for the picture.</source>
-        <translation>Für Schicht %1: beste zuerst neben ihren Nachbarn und für das Bild.</translation>
+        <translation>Für Lage %1: beste zuerst neben ihren Nachbarn und für das Bild.</translation>
     </message>
     <message>
         <source>Choose a part in the section; samples here are for next to the frame.</source>
@@ -1401,7 +1401,7 @@
     </message>
     <message>
         <source>The art</source>
-        <translation>Das Bild</translation>
+        <translation>Das Werk</translation>
     </message>
     <message>
         <source>The chart</source>
@@ -1449,11 +1449,23 @@
     </message>
     <message>
         <source>How large the art is</source>
-        <translation>Wie groß das Bild ist</translation>
+        <translation>Wie groß das Werk ist</translation>
     </message>
     <message>
         <source>Leave it empty for not yet. Measure exactly later, twice.</source>
         <translation>Leer lassen für noch nicht. Genau gemessen wird später, zweimal.</translation>
+    </message>
+    <message>
+        <source>Width of the chart&apos;s patches</source>
+        <translation>Breite der Felder der Farbkarte</translation>
+    </message>
+    <message>
+        <source>Or by the chart: width of its patches</source>
+        <translation>Oder nach der Farbkarte: Breite ihrer Felder</translation>
+    </message>
+    <message>
+        <source>Where it lies level with the art it gives the size, or checks yours.</source>
+        <translation>Wo sie auf gleicher Höhe mit dem Werk liegt, ergibt sie die Größe oder prüft Ihre.</translation>
     </message>
     <message>
         <source>Photographs</source>
@@ -1489,7 +1501,7 @@
     </message>
     <message>
         <source>Drop, paste or open a photograph of the art.</source>
-        <translation>Ziehen Sie ein Foto des Bildes hierher, fügen Sie es ein oder öffnen Sie es.</translation>
+        <translation>Ziehen Sie ein Foto des Werks hierher, fügen Sie es ein oder öffnen Sie es.</translation>
     </message>
     <message>
         <source>Even light without glare on the chart would raise it further.</source>
@@ -1528,11 +1540,19 @@
     </message>
     <message>
         <source>The art&apos;s corners</source>
-        <translation>Ecken des Bildes</translation>
+        <translation>Ecken des Werks</translation>
     </message>
     <message>
         <source>Pick a grey</source>
         <translation>Ein Grau wählen</translation>
+    </message>
+    <message>
+        <source>Write a width above zero.</source>
+        <translation>Schreiben Sie eine Breite über null.</translation>
+    </message>
+    <message>
+        <source>The chart&apos;s width</source>
+        <translation>Breite der Farbkarte</translation>
     </message>
     <message>
         <source>Find corners and chart</source>
@@ -1587,7 +1607,7 @@
     </message>
     <message>
         <source>The art&apos;s corners</source>
-        <translation>Ecken des Bildes</translation>
+        <translation>Ecken des Werks</translation>
     </message>
     <message>
         <source>The chart&apos;s corners</source>
@@ -1867,20 +1887,40 @@
         <translation>zu einem Schritt des Auftrags gehen</translation>
     </message>
     <message>
+        <source>Ctrl+1 … 6</source>
+        <translation>Strg+1 … 6</translation>
+    </message>
+    <message>
         <source>undo, redo</source>
         <translation>rückgängig, wiederholen</translation>
+    </message>
+    <message>
+        <source>Ctrl+Z, Ctrl+Shift+Z</source>
+        <translation>Strg+Z, Strg+Umschalt+Z</translation>
     </message>
     <message>
         <source>open a photograph or a job</source>
         <translation>Foto oder Auftrag öffnen</translation>
     </message>
     <message>
+        <source>Ctrl+O</source>
+        <translation>Strg+O</translation>
+    </message>
+    <message>
         <source>paste a picture</source>
         <translation>Bild einfügen</translation>
     </message>
     <message>
+        <source>Ctrl+V</source>
+        <translation>Strg+V</translation>
+    </message>
+    <message>
         <source>put the job into a file</source>
         <translation>Auftrag in eine Datei legen</translation>
+    </message>
+    <message>
+        <source>Ctrl+S</source>
+        <translation>Strg+S</translation>
     </message>
     <message>
         <source>search the samples</source>
@@ -1889,6 +1929,10 @@
     <message>
         <source>lay round what rests on the rail</source>
         <translation>umlegen, was auf dem Bord liegt</translation>
+    </message>
+    <message>
+        <source>Ctrl+K</source>
+        <translation>Strg+K</translation>
     </message>
     <message>
         <source>keep the design in hand, or what is laid round</source>
@@ -2001,6 +2045,10 @@
     <message>
         <source>turn by 15 degrees, by a quarter</source>
         <translation>um 15 Grad drehen, um ein Viertel</translation>
+    </message>
+    <message>
+        <source>R, Shift+R</source>
+        <translation>R, Umschalt+R</translation>
     </message>
     <message>
         <source>bend into a corner, or straighten</source>
@@ -2162,6 +2210,13 @@
     <message>
         <source>A line of the history</source>
         <translation>Eine Zeile des Verlaufs</translation>
+    </message>
+</context>
+<context>
+    <name>LengthField</name>
+    <message>
+        <source>about </source>
+        <translation>etwa </translation>
     </message>
 </context>
 <context>
@@ -2454,19 +2509,19 @@
     </message>
     <message>
         <source>Piece of art</source>
-        <translation>Bild im Rahmen</translation>
+        <translation>Werk im Rahmen</translation>
     </message>
     <message>
         <source>Art {number}: {count} of 2</source>
-        <translation>Bild {number}: {count} von 2</translation>
+        <translation>Werk {number}: {count} von 2</translation>
     </message>
     <message>
         <source>Art {number}: agrees</source>
-        <translation>Bild {number}: stimmt</translation>
+        <translation>Werk {number}: stimmt</translation>
     </message>
     <message>
         <source>Art {number}: at odds</source>
-        <translation>Bild {number}: stimmt nicht</translation>
+        <translation>Werk {number}: stimmt nicht</translation>
     </message>
     <message>
         <source>Openings go by {size}, the smaller of both readings.</source>
@@ -2506,7 +2561,7 @@
     </message>
     <message>
         <source>Measure the art itself.</source>
-        <translation>Messen Sie das Bild selbst.</translation>
+        <translation>Messen Sie das Werk selbst.</translation>
     </message>
     <message>
         <source>Waits until the first is done.</source>
@@ -2572,7 +2627,7 @@
     </message>
     <message>
         <source>How much more colourful the sample is than the most colourful twentieth of the art. Nought means that the art is at least as strong.</source>
-        <translation>Wie viel bunter das Muster ist als das bunteste Zwanzigstel des Bildes. Null heißt, dass das Bild mindestens so kräftig ist.</translation>
+        <translation>Wie viel bunter das Muster ist als das bunteste Zwanzigstel des Werks. Null heißt, dass das Werk mindestens so kräftig ist.</translation>
     </message>
     <message>
         <source>Warmth</source>
@@ -2777,15 +2832,15 @@
     </message>
     <message>
         <source>the art stays open to touch and dust</source>
-        <translation>das Bild bleibt offen für Berührung und Staub</translation>
+        <translation>das Werk bleibt offen für Berührung und Staub</translation>
     </message>
     <message>
         <source>The art</source>
-        <translation>Das Bild</translation>
+        <translation>Das Werk</translation>
     </message>
     <message>
         <source>covered on each side by</source>
-        <translation>auf jeder Seite überdeckt um</translation>
+        <translation>überdeckt je Seite</translation>
     </message>
     <message>
         <source>Board</source>
@@ -2797,7 +2852,7 @@
     </message>
     <message>
         <source>Overlap over the art</source>
-        <translation>Überdeckung am Bild</translation>
+        <translation>Überdeckung am Werk</translation>
     </message>
     <message>
         <source>glazing, {thick}</source>
@@ -2833,11 +2888,11 @@
     </message>
     <message>
         <source>Nearer to the art</source>
-        <translation>Näher an das Bild</translation>
+        <translation>Näher an das Werk</translation>
     </message>
     <message>
         <source>Take the layer out</source>
-        <translation>Schicht herausnehmen</translation>
+        <translation>Lage herausnehmen</translation>
     </message>
     <message>
         <source>foot wider by</source>
@@ -3798,14 +3853,14 @@
     <name>ScaleLayer</name>
     <message>
         <source>The size of the art is not known yet</source>
-        <translation>Die Größe des Bildes ist noch unbekannt</translation>
+        <translation>Die Größe des Werks ist noch unbekannt</translation>
     </message>
 </context>
 <context>
     <name>ScreenBar</name>
     <message>
-        <source>A screen shows colour only approximately: confirm each choice with the sample itself under good light. Sliding samples here first spares delicate art.</source>
-        <translation>Ein Bildschirm zeigt Farben nur ungefähr: Bestätigen Sie jede Wahl am Muster selbst unter gutem Licht. Wer Muster zuerst hier schiebt, schont empfindliche Bilder.</translation>
+        <source>A screen shows colour only approximately: confirm with the sample itself under good light. Sliding here spares delicate art.</source>
+        <translation>Ein Bildschirm zeigt Farben nur ungefähr: Bestätigen Sie am Muster selbst unter gutem Licht. Hier zu schieben schont empfindliche Werke.</translation>
     </message>
     <message>
         <source>Check this screen</source>
@@ -4092,11 +4147,11 @@
     <name>SizeFields</name>
     <message>
         <source>Width of the art</source>
-        <translation>Breite des Bildes</translation>
+        <translation>Breite des Werks</translation>
     </message>
     <message>
         <source>Height of the art</source>
-        <translation>Höhe des Bildes</translation>
+        <translation>Höhe des Werks</translation>
     </message>
     <message>
         <source>Width</source>
@@ -4720,7 +4775,7 @@
     </message>
     <message>
         <source>Drop a photograph of the art here, paste it, or open the file.</source>
-        <translation>Ziehen Sie ein Foto des Bildes hierher, fügen Sie es ein oder öffnen Sie die Datei.</translation>
+        <translation>Ziehen Sie ein Foto des Werks hierher, fügen Sie es ein oder öffnen Sie die Datei.</translation>
     </message>
     <message>
         <source>Open a photograph</source>

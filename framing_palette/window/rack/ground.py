@@ -6,6 +6,7 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPen
 
 from framing_palette.catalogue.search import HUE_FAMILIES_DEG
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.rack.plane import Plane
 from framing_palette.window.theme import type_font
 from framing_palette.window.tokens import SMALL
@@ -46,7 +47,7 @@ def draw_words(painter: QPainter, plane: Plane, *, is_dark: bool) -> None:
         middle = radians(start + ((stop - start) % 360) / 2)
         spot = _edge(room, neutral, cos(middle), -sin(middle))
         box = QRectF(spot.x() - _WORD[0] / 2, spot.y() - _WORD[1] / 2, *_WORD)
-        painter.drawText(box, Qt.AlignmentFlag.AlignCenter, family)
+        painter.drawText(box, Qt.AlignmentFlag.AlignCenter, in_language(family))
 
 
 def _edge(room: QRectF, start: QPointF, dx: float, dy: float) -> QPointF:

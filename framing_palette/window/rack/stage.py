@@ -11,6 +11,7 @@ from framing_palette.window.controls import Chip, IconButton, Pages, ToolBar, ru
 from framing_palette.window.flow import FlowLayout
 from framing_palette.window.forms import Choice, scrolled
 from framing_palette.window.images import image_of
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.rack.import_sheet import kind_choices
 from framing_palette.window.rack.levels import LevelMaps
 from framing_palette.window.rack.lightness_bar import LightnessBar
@@ -48,7 +49,7 @@ class RackStage(QWidget):
         self.lightness = LightnessBar(state)
         self.families = Choice(
             self.tr("Family"),
-            (("", self.tr("All")), *((name, name.capitalize()) for name in FAMILIES)),
+            (("", self.tr("All")), *((name, in_language(name.capitalize())) for name in FAMILIES)),
         )
         self.kinds: dict[Kind, Chip] = {}
         self.there = Chip(self.tr("In stock"), told=self.tr("Show only what is in stock"))

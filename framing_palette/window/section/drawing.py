@@ -12,6 +12,7 @@ from framing_palette.design.depth_words import depth_mark
 from framing_palette.design.shown_widths import shown_widths
 from framing_palette.units import Length, LengthUnit
 from framing_palette.window.icons import draw_icon
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.section.materials import paint_part
 from framing_palette.window.section.scene import Edge, Scene, part_of
 from framing_palette.window.theme import type_font
@@ -127,7 +128,7 @@ def _draw_depth(painter: QPainter, scene: Scene, cuttable: Cuttable, ink: Sectio
     painter.setPen(pen)
     painter.drawLine(QPointF(left - 6, y), QPointF(right, y))
     painter.setFont(type_font(SMALL, strong=not depth.fits))
-    words = depth_mark(depth)
+    words = in_language(depth_mark(depth))
     line = QRectF(left - 6, scene.foot + _ROW + 14, 320, 22)
     if not depth.fits:
         draw_icon(painter, "warning", QRectF(line.left(), line.top() + 2, 18, 18), text)
@@ -170,7 +171,7 @@ def _draw_widths(
     for stop in stops:
         painter.drawLine(QPointF(scene.x(stop), y - 4), QPointF(scene.x(stop), y + 4))
     for (start, end), length in zip(pairwise(stops), shown_widths(cuttable), strict=False):
-        words = ink.figures(length)
+        words = in_language(ink.figures(length))
         room = scene.x(end) - scene.x(start)
         if metrics.horizontalAdvance(words) + 10 < room:
             box = QRectF(scene.x(start), y - 9, room, 18)

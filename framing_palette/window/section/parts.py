@@ -179,7 +179,7 @@ class PartList(QWidget):
 
     def _figures(self, length: Length) -> str:
         preferences = self._session.preferences
-        return length.show(preferences.unit, preferences.denominator)
+        return in_language(length.show(preferences.unit, preferences.denominator))
 
     def _add(self, design: Design, part: str, name: str, kind: str) -> None:
         session = self._session

@@ -219,7 +219,7 @@ class Facts(QWidget):
     def _pair(self, width: Length, height: Length) -> str:
         preferences = self._session.preferences
         first = width.figures(preferences.unit, preferences.denominator)
-        return f"{first} × {height.show(preferences.unit, preferences.denominator)}"
+        return in_language(f"{first} × {height.show(preferences.unit, preferences.denominator)}")
 
 
 class Begin(QWidget):

@@ -257,14 +257,16 @@ class MeasureStage(QWidget):
         preferences = self._session.preferences
         unit, fraction = preferences.unit, preferences.denominator
         size = agreed_size(job, tolerance=preferences.tolerance, unit=unit, piece=self.piece)
-        pair = f"{size.width.figures(unit, fraction)} × {size.height.show(unit, fraction)}"
+        pair = in_language(
+            f"{size.width.figures(unit, fraction)} × {size.height.show(unit, fraction)}"
+        )
         said = self.tr("Openings go by {size}, the smaller of both readings.").format(size=pair)
         if not size.square_checked:
             square = self.tr("Diagonals were not taken, so a lean was not looked for.")
         elif size.is_square:
             square = self.tr("The diagonals say that it is square.")
         else:
-            lean = size.skew.show(unit, fraction)
+            lean = in_language(size.skew.show(unit, fraction))
             square = self.tr("It leans by {lean}; openings were made safe for that.").format(
                 lean=lean
             )
