@@ -59,7 +59,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 from framing_palette.catalogue import Catalogue, Kind, Sample, SampleColour
 from framing_palette.units import Length
-from framing_palette.window import sliding
+from framing_palette.window import building, sliding
 from framing_palette.window.shell import Shell
 from framing_palette.window.theme import put_on, tokens_named
 from framing_palette.window.tidying import Tidying
@@ -71,9 +71,11 @@ path = Path(sys.argv[1]) / "large.jpg"
 Image.fromarray(pixels).save(path, quality=92)
 del pixels
 kinds = list(Kind)
+FRAME = {"rabbet_width": Length.mm_of(6), "rabbet_depth": Length.mm_of(20), "stick": Length.mm_of(2800)}
 samples = tuple(
     Sample(f"S-{n}", f"Sample {n}", kinds[n % 5], (SampleColour((float(20 + n % 70),
-           float(n % 60 - 30), float(n // 60 % 60 - 30)), 1.0),), face=Length.mm_of(30))
+           float(n % 60 - 30), float(n // 60 % 60 - 30)), 1.0),), face=Length.mm_of(30),
+           thickness=Length.mm_of(2 if n % 5 else 20), **(FRAME if kinds[n % 5] is Kind.MOULDING else {}))
     for n in range(10_000)
 )
 app = QApplication([]); put_on(app, tokens_named("light"))
@@ -119,7 +121,23 @@ for index, key in enumerate((Qt.Key.Key_B, Qt.Key.Key_E)):
     QTest.mousePress(canvas, Qt.MouseButton.LeftButton, pos=a.toPoint())
     QTest.mouseMove(canvas, b.toPoint()); QTest.mouseRelease(canvas, Qt.MouseButton.LeftButton, pos=b.toPoint())
     rest("drawing")
-shell.toggle_settings(); rest("settings")
+shell.toggle_settings(); rest("settings"); shell.toggle_settings()
+mats = [s.code for s in samples if s.kind is Kind.MAT]; frames = [s.code for s in samples if s.kind is Kind.MOULDING]
+shell.session.edit("Lay", laid=(mats[0], frames[0])); rest("laying round")
+shell.go("build"); rest("to Build")
+shell.steps["build"].stage_widget.begin.build.click(); rest("building")
+told_design = building.design_in_hand(shell.session)
+assert told_design is not None
+shell.go("measure"); rest("to Measure")
+for card, name in zip(shell.steps["measure"].stage_widget.cards, ("AB", "CD")):
+    for edit, text in ((card.edits["width"], "600 mm"), (card.edits["height"], "400 mm"), (card.initials, name)):
+        QTest.keyClicks(edit, text)
+    QTest.keyClick(card.initials, Qt.Key.Key_Return); rest("measuring")
+shell.go("agree"); rest("to Agree")
+stage = shell.steps["agree"].stage_widget
+stage.board.cards[0].choose.click(); rest("agreeing")
+for view in ("proposal", "ticket"):
+    stage.turned.chips[view].click(); rest("papers")
 heart.stop()
 worst, worked = {}, {}
 for gap, used, name in gaps:
