@@ -5,9 +5,11 @@ from typing import Any, Literal
 
 from pydantic import BaseModel, ConfigDict, Field, FiniteFloat
 
+from framing_palette.design.design_writing import exact_text
 from framing_palette.jobs.taking_in import HowTaken
 from framing_palette.picture import LightField
 from framing_palette.picture.light_fields import degree_of
+from framing_palette.units import Length
 
 _Point = tuple[float, float]
 _FourPoints = tuple[_Point, _Point, _Point, _Point]
@@ -33,18 +35,21 @@ class IntakeModel(BaseModel):
     chart: Literal["auto", "none"] | _FourPoints = "auto"
     grey: tuple[float, float] | None = None
     light: Literal["auto", "none"] | LightModel = "auto"
+    chart_width: str | None = Field(None, max_length=40)
 
 
 def intake_document(how: HowTaken) -> dict[str, Any]:
     """Return what is wanted of the intake as plain values.
 
-    What was said of the light is left out where nothing was, so that older programs read the job.
+    What was said of the light and of the chart's width is left out where nothing was, so that
+    older programs read the job.
     """
-    said = {"corners": how.corners, "chart": how.chart, "grey": how.grey}
-    if how.light == "auto":
-        return said
-    light = asdict(how.light) if isinstance(how.light, LightField) else how.light
-    return said | {"light": light}
+    said: dict[str, Any] = {"corners": how.corners, "chart": how.chart, "grey": how.grey}
+    if how.light != "auto":
+        said["light"] = asdict(how.light) if isinstance(how.light, LightField) else how.light
+    if how.chart_width is not None:
+        said["chart_width"] = exact_text(how.chart_width)
+    return said
 
 
 def how_taken(model: IntakeModel) -> HowTaken:
@@ -54,10 +59,19 @@ def how_taken(model: IntakeModel) -> HowTaken:
     ------
     LightError
         When the light has a number of terms that none of ours has.
+    LengthError
+        When the chart's width is no length.
     """
-    light = model.light
-    if isinstance(light, str):
-        return HowTaken(model.corners, model.chart, model.grey, light)
+    width = model.chart_width
+    return HowTaken(
+        model.corners,
+        model.chart,
+        model.grey,
+        model.light if isinstance(model.light, str) else _light(model.light),
+        None if width is None else Length.parse(width, field="chart_width"),
+    )
+
+
+def _light(light: LightModel) -> LightField:
     degree_of(len(light.coefficients))
-    field = LightField(light.coefficients, light.area, light.proportions, light.fall_off)
-    return HowTaken(model.corners, model.chart, model.grey, field)
+    return LightField(light.coefficients, light.area, light.proportions, light.fall_off)

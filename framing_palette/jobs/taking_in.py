@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Literal
 
-from framing_palette.picture import LightField, Picture
+from framing_palette.picture import LightField, Picture, chart_size
 from framing_palette.units import Length
 
 if TYPE_CHECKING:
@@ -28,18 +28,23 @@ class HowTaken:
     light
         What a photographed plain sheet told of the light; "auto" asks the table around the art,
         "none" leaves uneven light alone.
+    chart_width
+        True width of the chart's patches where it lies level with the art: it gives the scale, or
+        checks a typed size.
     """
 
     corners: Corners | None = None
     chart: Literal["auto", "none"] | Corners = "auto"
     grey: Point | None = None
     light: Literal["auto", "none"] | LightField = "auto"
+    chart_width: Length | None = None
 
     def wishes(self, art_size: tuple[Length, Length] | None) -> "IntakeWishes":
         """Return the same for the intake of art of a size."""
         from framing_palette.picture.intake import IntakeWishes
 
-        return IntakeWishes(self.corners, self.chart, self.grey, art_size, light=self.light)
+        known = chart_size(self.chart_width) if self.chart_width is not None else None
+        return IntakeWishes(self.corners, self.chart, self.grey, art_size, known, light=self.light)
 
 
 def taken_in(

@@ -112,6 +112,13 @@ class Picture:
         longest = max(self.full_width_px, self.full_height_px)
         return replace(self, mm_per_px=mm_per_px * longest / max(self.rows, self.columns))
 
+    def true_size(self) -> tuple[Length, Length] | None:
+        """Return width and height of what is shown, to the millimetre; None without a scale."""
+        if self.mm_per_px is None:
+            return None
+        across, down = (max(1, round(px * self.mm_per_px)) for px in (self.columns, self.rows))
+        return Length.mm_of(across), Length.mm_of(down)
+
     def with_true_size(self, width: Length, height: Length) -> "Picture":
         """Return the picture with the scale that follows from the art's true size.
 

@@ -4,7 +4,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QLabel, QVBoxLayout, QWidget
 
 from framing_palette.window.controls import push_button, words
-from framing_palette.window.forms import Choice, FormShelf
+from framing_palette.window.forms import Choice, FormShelf, LengthField
 from framing_palette.window.intake_view import Hand
 from framing_palette.window.intaking import Intaking, Taken
 from framing_palette.window.languages import told as in_language
@@ -127,6 +127,12 @@ class IntakeShelf(FormShelf):
             self.size_fields,
             self.tr("Leave it empty for not yet. Measure exactly later, twice."),
         )
+        self.chart_width = LengthField(self.tr("Width of the chart's patches"))
+        self.row(
+            self.tr("Or by the chart: width of its patches"),
+            self.chart_width,
+            self.tr("Where it lies level with the art it gives the size, or checks yours."),
+        )
 
     def _add_photographs(self) -> None:
         self.section(self.tr("Photographs"))
@@ -159,6 +165,7 @@ class IntakeShelf(FormShelf):
         for widget in (self.take, self.hands, self.looks, self.sheet):
             widget.setEnabled(there)
         self._tell_light(taken)
+        self._tell_chart_width()
         job = self._session.desk.job
         self.forget.setVisible(job is not None and job.intake is not None)
         told = (
@@ -193,6 +200,13 @@ class IntakeShelf(FormShelf):
                 "A white or grey sheet, photographed from the same place under the same light, "
                 "tells how the light falls off."
             ),
+        )
+
+    def _tell_chart_width(self) -> None:
+        preferences = self._session.preferences
+        self.chart_width.setEnabled(self._intaking.photograph is not None)
+        self.chart_width.show_value(
+            self._intaking.how.chart_width, preferences.unit, preferences.denominator
         )
 
     def _raising_words(self) -> str:

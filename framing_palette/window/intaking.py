@@ -12,6 +12,7 @@ from PySide6.QtCore import QCoreApplication, QObject, Signal
 
 from framing_palette.errors import FramingPaletteError
 from framing_palette.jobs.taking_in import HowTaken
+from framing_palette.window.building import set_art_size
 from framing_palette.window.errands import SIZE, Errands
 from framing_palette.window.images import Pyramid, pyramid_of
 from framing_palette.window.legwork import Surveyed, surveyed_picture
@@ -164,7 +165,17 @@ class Intaking(QObject):
         self.taken = taken
         self._say("")
         self._put(taken.surveyed)
+        self._size_by_chart(taken)
         self.taken_changed.emit()
+
+    def _size_by_chart(self, taken: Taken) -> None:
+        """Give the job the size that the chart's own tells, when nobody typed one; undoably."""
+        job, picture = self._session.desk.job, taken.surveyed.picture
+        size = picture.true_size()
+        if job is None or job.art_size is not None or taken.how.chart_width is None or size is None:
+            return
+        self._asked_size = size  # what the picture already has
+        set_art_size(self._session, *size)
 
     def _take_plain(self, surveyed: Surveyed) -> None:
         self.taken = None

@@ -125,7 +125,7 @@ def begin_job(
         created=begun,
         changed=begun,
         picture=named,
-        art_size=art_size,
+        art_size=art_size or picture.true_size(),
         regions=regions,
     )
     return OpenedJob(PackedJob(job, content), at_scale(picture, art_size), None)

@@ -186,6 +186,38 @@ def test_the_curtain_goes_where_it_is_pulled_and_shows_the_photograph_on_its_lef
     assert seen.blue() < after.blue()  # the warm light was taken out
 
 
+def test_the_width_of_the_chart_gives_the_art_its_size_and_undo_takes_it_back(
+    step: IntakeStep, qtbot: QtBot
+) -> None:
+    take_in(step, qtbot)
+    before = step.session.desk
+    field = shelf_of(step).chart_width
+    field.edit.clear()
+    qtbot.keyClicks(field.edit, "242 mm\r")  # the patches are 242 pixels wide
+    rest(step, qtbot)
+    job, picture = step.session.desk.job, step.session.picture
+    assert job is not None
+    assert job.art_size is not None
+    assert picture is not None
+    width, height = (side.as_float_mm() for side in job.art_size)
+    assert width == pytest.approx(ART[2] - ART[0], rel=0.02)
+    assert height == pytest.approx(ART[3] - ART[1], rel=0.02)
+    assert picture.mm_per_px == pytest.approx(width / picture.columns, rel=0.01)
+    assert field.edit.text()
+    step.session.undo_stack.undo()
+    step.session.undo_stack.undo()
+    rest(step, qtbot)
+    assert step.session.desk == before
+
+
+def test_a_width_that_is_none_is_refused_below_its_field(step: IntakeStep, qtbot: QtBot) -> None:
+    field = shelf_of(step).chart_width
+    before = step.session.desk
+    qtbot.keyClicks(field.edit, "0\r")
+    assert field.fault.text()
+    assert step.session.desk == before
+
+
 def test_a_typed_size_gives_the_picture_its_scale(step: IntakeStep, qtbot: QtBot) -> None:
     take_in(step, qtbot)
     fields = shelf_of(step).size_fields

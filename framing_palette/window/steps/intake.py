@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QFileDialog, QStackedWidget, QVBoxLayout, QWidget
 
 from framing_palette.jobs.taking_in import HowTaken
 from framing_palette.picture.pictures import TrustGrade
+from framing_palette.units import Length
 from framing_palette.window.canvas.canvas import Canvas
 from framing_palette.window.canvas.outlook import Outlook
 from framing_palette.window.canvas.stage import Stage
@@ -58,6 +59,7 @@ class IntakeStep(Step):
         shelf.hand_picked.connect(self._take_hand)
         shelf.after_picked.connect(self._look)
         shelf.asked.connect(self._do)
+        shelf.chart_width.taken.connect(self._take_chart_width)
         self.shelf_widget = shelf
         return shelf
 
@@ -106,6 +108,20 @@ class IntakeStep(Step):
         if isinstance(place, tuple):
             how = replace(self.intaking.how, grey=place)
             self.intaking.wish(self.tr("Pick a grey"), how)
+
+    def _take_chart_width(self, width: object) -> None:
+        shelf = self.shelf_widget
+        if (
+            shelf is None
+            or not isinstance(width, Length)
+            or not shelf.chart_width.edit.isModified()
+        ):
+            return
+        if width.mm <= 0:
+            shelf.chart_width.say(self.tr("Write a width above zero."))
+            return
+        how = replace(self.intaking.how, chart_width=width)
+        self.intaking.wish(self.tr("The chart's width"), how)
 
     def _take_hand(self, hand: object) -> None:
         if self.stage_widget is not None and self.shelf_widget is not None:
