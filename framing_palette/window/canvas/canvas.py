@@ -219,6 +219,7 @@ class Canvas(QWidget):
         }
 
     def _pinch(self, gesture: QPinchGesture) -> None:
+        self._pan_from = None  # the first finger began to move the picture; now two bring it near
         x, y = self.place.from_screen(QPointF(self.mapFromGlobal(gesture.centerPoint().toPoint())))
         self._begin_moving()
         self._outlook.set_look(self._outlook.look.zoomed(gesture.scaleFactor(), x, y))
