@@ -8,6 +8,7 @@ from framing_palette.ranking import BetterChoice, Verdict
 from framing_palette.window import legwork
 from framing_palette.window.controls import rule, words
 from framing_palette.window.errands import Errands
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.session import Session
 from framing_palette.window.swatches import SwatchBook
 from framing_palette.window.tokens import GAP, MARGIN, WIDE_MARGIN
@@ -64,7 +65,7 @@ class BetterLine(QWidget):
         self.offer = offer
         if offer is not None:
             self.button.show_code(offer.offered.sample.code, offer.offered.sample.name)
-            self._told.setText(offer.reason)
+            self._told.setText(in_language(offer.reason))
         self.setVisible(offer is not None)
 
     def _choose(self) -> None:

@@ -136,7 +136,7 @@ class BuildLiked(QWidget):
         else:
             self.better = better
             self.offered.show_sample(better.offered.sample)
-            self.told.setText(better.reason)
+            self.told.setText(in_language(better.reason))
             self.use.show()
         self.choice_arrived.emit()
 

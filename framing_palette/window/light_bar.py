@@ -82,7 +82,7 @@ class LightBar(QWidget):
 
     def _take(self, found: tuple[str, ...]) -> None:
         if found:
-            self._say("\n".join(found[:_MOST_TOLD]))
+            self._say("\n".join(map(in_language, found[:_MOST_TOLD])))
         else:
             self._say(self.tr("No two colours here match so closely that a light could part them."))
 

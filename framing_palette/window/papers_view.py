@@ -6,6 +6,7 @@ from PySide6.QtWidgets import QFrame, QScrollArea, QSizePolicy, QVBoxLayout, QWi
 
 from framing_palette.window.controls import words
 from framing_palette.window.greys import surround_color
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.paperwork import Paper, Paperwork
 from framing_palette.window.tokens import MARGIN, SECTION
 
@@ -69,7 +70,7 @@ class PapersView(QWidget):
             self.pages.append(page)
             self._column.addWidget(page, 0, Qt.AlignmentFlag.AlignHCenter)
         self._column.addStretch(1)
-        self.told.setText("" if images else said)
+        self.told.setText("" if images else in_language(said))
         self.told.setVisible(not images)
         self.area.setVisible(bool(images))
         self._fit()

@@ -21,6 +21,7 @@ from framing_palette.ranking import (
 )
 from framing_palette.ranking.taste import FEWEST_CHOICES, PairKey
 from framing_palette.window.errands import Errands
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.session import Session
 from framing_palette.window.taste_legwork import (
     Effect,
@@ -256,7 +257,7 @@ class TasteBook(QObject):
         self._change(self.tr("Import a taste"), Remembered(found.taste, ignored))
         count = len(found.taste.choices)
         said = self.tr("Imported: {count} choices.").format(count=count)
-        self.told.emit("\n".join((said, *found.faults[:3])))
+        self.told.emit("\n".join((said, *map(in_language, found.faults[:3]))))
 
     def _find_effect(self) -> None:
         ranked = self._session.ranked

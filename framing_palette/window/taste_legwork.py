@@ -24,6 +24,7 @@ from framing_palette.ranking import (
 )
 from framing_palette.ranking.taste_effect import places_in
 from framing_palette.ranking.taste_files import set_aside
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.runner import Progress
 
 
@@ -107,5 +108,7 @@ def taste_effect(ranked: Ranking, progress: Progress) -> Effect:
 def fault_words(error: Exception) -> str:
     """Return what to say of an error."""
     if isinstance(error, FramingPaletteError):
-        return str(error)
-    return f"This is a defect of the program, not of your input ({type(error).__name__}: {error})."
+        return in_language(str(error))
+    return in_language(
+        f"This is a defect of the program, not of your input ({type(error).__name__}: {error})."
+    )

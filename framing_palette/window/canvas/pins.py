@@ -10,6 +10,7 @@ from framing_palette.window.canvas.layer import Layer
 from framing_palette.window.canvas.place import Place
 from framing_palette.window.canvas.regions import DARK, LIGHT
 from framing_palette.window.greys import color_of
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.session import Session
 from framing_palette.window.theme import type_font
 from framing_palette.window.tokens import SMALL
@@ -69,7 +70,7 @@ def _side(accents: list[Accent], place: Place, *, at_left: bool) -> list[Pin]:
     low = place.canvas.top() + _EDGE
     for accent in sorted(accents, key=lambda accent: accent.y):
         point = place.to_screen(accent.x, accent.y)
-        width = metrics.horizontalAdvance(accent.name) + 34.0
+        width = metrics.horizontalAdvance(in_language(accent.name)) + 34.0
         top = max(low, point.y() - _HEIGHT / 2)
         left = _plate_left(place, width, at_left=at_left)
         pins.append(Pin(accent, point, QRectF(left, top, width, _HEIGHT)))
@@ -112,7 +113,7 @@ def _draw_plate(painter: QPainter, pin: Pin) -> None:
     painter.setFont(type_font(SMALL))
     painter.setPen(LIGHT)
     line = pin.plate.adjusted(25.0, 0, 0, 0)
-    painter.drawText(line, Qt.AlignmentFlag.AlignVCenter, pin.accent.name)
+    painter.drawText(line, Qt.AlignmentFlag.AlignVCenter, in_language(pin.accent.name))
 
 
 def _draw_pin(painter: QPainter, pin: Pin) -> None:

@@ -5,7 +5,7 @@
     <name>AgreeShelf</name>
     <message>
         <source>Agree</source>
-        <translation>Abschluss</translation>
+        <translation>Einigung</translation>
     </message>
     <message>
         <source>By the price book of this shop.</source>
@@ -1373,7 +1373,7 @@
     <name>IntakeShelf</name>
     <message>
         <source>Intake</source>
-        <translation>Aufnahme</translation>
+        <translation>Annahme</translation>
     </message>
     <message>
         <source>New photograph arrived: {name}</source>
@@ -1743,7 +1743,7 @@
     </message>
     <message>
         <source>the intake</source>
-        <translation>die Aufnahme</translation>
+        <translation>die Annahme</translation>
     </message>
     <message>
         <source>the regions</source>
@@ -1896,7 +1896,7 @@
     </message>
     <message>
         <source>Ctrl+Z, Ctrl+Shift+Z</source>
-        <translation>Strg+Z, Strg+Umschalt+Z</translation>
+        <translation>Strg+Z, Strg+⇧+Z</translation>
     </message>
     <message>
         <source>open a photograph or a job</source>
@@ -3442,7 +3442,7 @@
     </message>
     <message>
         <source>Swatch</source>
-        <translation>Aufmaß</translation>
+        <translation>Messen</translation>
     </message>
     <message>
         <source>Hidden</source>
@@ -4189,11 +4189,11 @@
     </message>
     <message>
         <source>Of {design}. &quot;How&quot; shows the sum behind a figure.</source>
-        <translation>Zu {design}. „Wie“ zeigt die Rechnung hinter einer Zahl.</translation>
+        <translation>Für „{design}“: „Wie“ zeigt die Rechnung hinter einer Zahl.</translation>
     </message>
     <message>
         <source>Of {design}. By the size that was told, not measured yet.</source>
-        <translation>Zu {design}. Nach der angegebenen Größe, noch nicht gemessen.</translation>
+        <translation>Für „{design}“, nach der angegebenen Größe, noch nicht gemessen.</translation>
     </message>
 </context>
 <context>
@@ -4211,7 +4211,7 @@
     <name>Step</name>
     <message>
         <source>Intake</source>
-        <translation>Aufnahme</translation>
+        <translation>Annahme</translation>
     </message>
     <message>
         <source>Read</source>
@@ -4231,7 +4231,7 @@
     </message>
     <message>
         <source>Agree</source>
-        <translation>Abschluss</translation>
+        <translation>Einigung</translation>
     </message>
 </context>
 <context>

@@ -8,6 +8,7 @@ from framing_palette.ranking.gaps import NEAR_ENOUGH, Reach, Relation
 from framing_palette.window.controls import words
 from framing_palette.window.forms import scrolled
 from framing_palette.window.greys import color_of
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.rack.state import Look, RackState
 from framing_palette.window.theme import type_font
 from framing_palette.window.tokens import BODY, GAP, MARGIN, SECTION, SMALL, WIDE_MARGIN
@@ -85,7 +86,7 @@ class GapRow(QAbstractButton):
             Relation.PALER: self.tr("paler than in the picture"),
             Relation.DEEPER: self.tr("deeper than in the picture"),
         }[reach.relation]
-        self.title = f"{reach.name[:1].upper()}{reach.name[1:]}"
+        self.title = in_language(f"{reach.name[:1].upper()}{reach.name[1:]}")
         self.said = said
         if nearest:
             self.facts = self.tr("Nearest: {name}, ΔE₀₀ {delta_e:.1f}").format(

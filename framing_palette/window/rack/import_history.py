@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from framing_palette.window.controls import push_button, words
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.rack.book import RackBook
 from framing_palette.window.tokens import GAP
 
@@ -47,7 +48,7 @@ class ImportHistory(QWidget):
         line.setContentsMargins(0, 0, 0, 0)
         line.setSpacing(GAP)
         text = self.tr("{source}, {day}: {summary}")
-        told = text.format(source=note.source, day=note.at[:10], summary=note.summary)
+        told = text.format(source=note.source, day=note.at[:10], summary=in_language(note.summary))
         line.addWidget(words(told, size="small", wrap=True), 1)
         if later:
             means = self.tr("Take out {source} and the {count} brought in after it")

@@ -25,6 +25,7 @@ from PySide6.QtWidgets import (
 
 from framing_palette.window.controls import push_button, rule, words
 from framing_palette.window.forms import Choice, scrolled
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.picker import Picker
 from framing_palette.window.rack.fact_words import fact_words
 from framing_palette.window.theme import type_font
@@ -112,7 +113,9 @@ class MatchSheet(QWidget):
             for target, reason in row.faults.items():
                 where = fact_words(target) or self.tr("the whole row")
                 text = self.tr("Row {row}, {where}: {reason}.")
-                told.append(text.format(row=row.number, where=where.lower(), reason=reason))
+                told.append(
+                    text.format(row=row.number, where=where.lower(), reason=in_language(reason))
+                )
         return told
 
     def _change(self, **values: Any) -> None:

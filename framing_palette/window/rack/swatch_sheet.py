@@ -214,20 +214,24 @@ class SwatchSheet(FileDrops):
         self._name_button()
 
     def _measures(self, swatch: "Swatch") -> list[str]:
-        told = [f"{colour.name} {colour.share:.0%}" for colour in swatch.colours]
+        told = [f"{in_language(colour.name)} {colour.share:.0%}" for colour in swatch.colours]
         lines = [", ".join(told)]
         finish = swatch.finish
         text = self.tr("Finish, a guess: {finish}, because {reason}.")
-        lines.append(text.format(finish=finish.finish.value, reason=finish.reason))
+        lines.append(
+            text.format(finish=in_language(finish.finish.value), reason=in_language(finish.reason))
+        )
         if swatch.surface is not None:
             surface = swatch.surface.surface.value.replace("_", " ")
-            lines.append(self.tr("Surface, a guess: {surface}.").format(surface=surface))
+            lines.append(
+                self.tr("Surface, a guess: {surface}.").format(surface=in_language(surface))
+            )
         text = self.tr("From part to part the colour moves by ΔE₀₀ {spread:.1f}.")
         lines.append(text.format(spread=swatch.repeatability_delta_e))
         if swatch.uncertainty_delta_e is not None:
             text = self.tr("By the chart its colours are good to about ΔE₀₀ {error:.1f}.")
             lines.append(text.format(error=swatch.uncertainty_delta_e))
-        return [*lines, *swatch.notices]
+        return [*lines, *map(in_language, swatch.notices)]
 
     def _name_button(self) -> None:
         is_known = self.code.text().strip() in self._state.session.catalogue
