@@ -139,6 +139,18 @@ KEYS: tuple[tuple[str, tuple[tuple[str, str], ...]], ...] = (
         ),
     ),
     (
+        QT_TRANSLATE_NOOP("KeysSheet", "The section in Build"),
+        (
+            ("↑, ↓", QT_TRANSLATE_NOOP("KeysSheet", "the part farther out, the part farther in")),
+            ("Alt+↑, Alt+↓", QT_TRANSLATE_NOOP("KeysSheet", "move the part in the stack")),
+            ("→, ←", QT_TRANSLATE_NOOP("KeysSheet", "show more of it, show less")),
+            (
+                QT_TRANSLATE_NOOP("KeysSheet", "Delete"),
+                QT_TRANSLATE_NOOP("KeysSheet", "take the part out"),
+            ),
+        ),
+    ),
+    (
         QT_TRANSLATE_NOOP("KeysSheet", "The rack"),
         (
             (
