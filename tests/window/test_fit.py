@@ -98,6 +98,12 @@ def scenes(shell: Shell) -> Iterator[str]:
     yield "settings"
     shell.keys_sheet.toggle()
     yield "keys"
+    shell.keys_sheet.toggle()
+    shell.toggle_settings()
+    shell.toggle_book()
+    yield "the job book"
+    shell.toggle_rack()
+    yield "the rack"
 
 
 @pytest.mark.parametrize(("width", "height"), SIZES)
