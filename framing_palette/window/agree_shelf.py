@@ -1,6 +1,8 @@
 """The shelf of Agree: whose it is, the papers, where the job stands and since when."""
 
-from PySide6.QtCore import Signal
+from datetime import datetime
+
+from PySide6.QtCore import QCoreApplication, Signal
 from PySide6.QtWidgets import QLineEdit, QVBoxLayout, QWidget
 
 from framing_palette.jobs import Job, Status
@@ -138,6 +140,11 @@ class AgreeShelf(FormShelf):
 
 def _events_words(job: Job) -> str:
     newest = reversed(job.history[-_MOST_EVENTS:])
-    return "\n".join(
-        f"{event.at.astimezone():%d %B, %H:%M}  {in_language(event.words)}" for event in newest
-    )
+    return "\n".join(f"{_moment(event.at)}  {in_language(event.words)}" for event in newest)
+
+
+def _moment(at: datetime) -> str:
+    local = at.astimezone()
+    said = QCoreApplication.translate("AgreeShelf", "{day} {month}, {time}")
+    month = in_language(f"{local:%B}")
+    return said.format(day=f"{local:%d}", month=month, time=f"{local:%H:%M}")

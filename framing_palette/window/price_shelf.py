@@ -105,7 +105,7 @@ class PriceShelf(QWidget):
             try:
                 price = self._keeper.price(option.design)
             except FramingPaletteError as error:
-                said.append(f"{name}: {error}")
+                said.append(f"{name}: {in_language(str(error))}")
                 continue
             said.append(f"{name}: {price.total.show()}")
             if number == self._number():
@@ -125,7 +125,9 @@ class PriceShelf(QWidget):
             said += self.tr(", {tax}: {amount}").format(
                 tax=price.tax_words, amount=price.tax.show()
             )
-        rest = [f"{line.title}: {line.how}" for line in price.lines if line.charge is None]
+        rest = [
+            f"{line.title}: {in_language(line.how)}" for line in price.lines if line.charge is None
+        ]
         return "\n".join([said, *rest])
 
     def _number(self) -> int:

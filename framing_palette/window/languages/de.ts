@@ -79,6 +79,10 @@
         <source>Status</source>
         <translation>Status</translation>
     </message>
+    <message>
+        <source>{day} {month}, {time}</source>
+        <translation>{day}. {month}, {time}</translation>
+    </message>
 </context>
 <context>
     <name>AgreeStage</name>
@@ -2113,6 +2117,26 @@
     <message>
         <source>delete it</source>
         <translation>löschen</translation>
+    </message>
+    <message>
+        <source>The section in Build</source>
+        <translation>Der Schnitt im Aufbau</translation>
+    </message>
+    <message>
+        <source>the part farther out, the part farther in</source>
+        <translation>der Teil weiter außen, weiter innen</translation>
+    </message>
+    <message>
+        <source>move the part in the stack</source>
+        <translation>den Teil im Aufbau verschieben</translation>
+    </message>
+    <message>
+        <source>show more of it, show less</source>
+        <translation>mehr davon zeigen, weniger</translation>
+    </message>
+    <message>
+        <source>take the part out</source>
+        <translation>den Teil herausnehmen</translation>
     </message>
     <message>
         <source>The rack</source>
