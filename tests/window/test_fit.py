@@ -8,18 +8,27 @@ from collections.abc import Iterator
 from itertools import combinations
 
 import pytest
-from PySide6.QtWidgets import QAbstractButton, QApplication, QLabel, QPushButton, QWidget
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QApplication,
+    QLabel,
+    QPushButton,
+    QSplitterHandle,
+    QWidget,
+)
 from pytestqt.qtbot import QtBot
 
+from framing_palette.window import building
 from framing_palette.window.controls import Chip, ToolBar
 from framing_palette.window.focus_ring import FocusRing
 from framing_palette.window.keeping import keep_sample
 from framing_palette.window.keys_sheet import KeysSheet
 from framing_palette.window.shell import Shell
 from framing_palette.window.sliding import lay_strip
+from tests.window.buildable import BUILDABLE
 
 SIZES = [(1920, 1080), (1366, 768), (1280, 720), (911, 512), (960, 540), (683, 384)]
-LAID_OVER = (ToolBar, FocusRing, KeysSheet)
+LAID_OVER = (ToolBar, FocusRing, KeysSheet, QSplitterHandle)
 
 
 def visible(shell: Shell) -> list[QWidget]:
@@ -119,6 +128,26 @@ def test_nothing_is_clipped_and_nothing_overlaps(
         faults += [f"{scene}: {fault}" for fault in clipped(open_shell)]
         faults += [f"{scene}: {fault}" for fault in overlapping(open_shell)]
         faults += [f"{scene}: {fault}" for fault in too_small_to_hit(open_shell)]
+    assert (open_shell.width(), open_shell.height()) == (width, height)
+    assert faults == []
+
+
+@pytest.mark.parametrize(("width", "height"), SIZES[:3])
+def test_nothing_is_clipped_where_a_design_is_built_measured_and_agreed(
+    open_shell: Shell, qtbot: QtBot, width: int, height: int
+) -> None:
+    open_shell.resize(width, height)
+    open_shell.show()
+    with qtbot.waitSignal(open_shell.session.ranked_changed, timeout=20_000):
+        open_shell.session.assign("catalogue", BUILDABLE)
+    building.begin_design(open_shell.session, ("deep-sea", "pale-sky", "black-flat"))
+    faults = []
+    for key in ("build", "measure", "agree"):
+        open_shell.go(key)
+        qtbot.waitUntil(lambda: not open_shell.runner.is_busy(), timeout=20_000)
+        QApplication.processEvents()
+        for found in (clipped, overlapping, too_small_to_hit):
+            faults += [f"{key}: {fault}" for fault in found(open_shell)]
     assert (open_shell.width(), open_shell.height()) == (width, height)
     assert faults == []
 
