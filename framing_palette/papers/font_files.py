@@ -26,7 +26,7 @@ def font_name(face: Face) -> str:
     return f"papers-{face}"
 
 
-@lru_cache(maxsize=20_000)
+@lru_cache(maxsize=4_000)
 def text_width(words: str, face: Face, size: float, spacing: float = 0.0) -> float:
     """Return how wide a plain line of text is, in mm, as all its letters are set in one size."""
     from reportlab.pdfbase.pdfmetrics import stringWidth
@@ -35,7 +35,7 @@ def text_width(words: str, face: Face, size: float, spacing: float = 0.0) -> flo
     return points * MM_PER_PT + spacing * len(words)
 
 
-@lru_cache(maxsize=5_000)
+@lru_cache(maxsize=2_000)
 def showable(words: str) -> str:
     """Return words as they can be set: control signs become spaces, unknown letters squares."""
     known = _known_letters()

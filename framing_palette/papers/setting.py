@@ -83,7 +83,7 @@ class Style:
         return line_width(self.text(words, 0.0, 0.0))
 
 
-@lru_cache(maxsize=4000)
+@lru_cache(maxsize=1_000)
 def wrapped(words: str, style: Style, width: float) -> tuple[str, ...]:
     """Break words into lines no wider than ``width``; sizes stay with their fraction and unit."""
     lines: list[str] = []
