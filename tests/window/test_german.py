@@ -5,12 +5,13 @@ of the job, or of the rack. Samples, job and photograph carry names that are no 
 """
 
 import re
+import sys
 from collections.abc import Callable, Iterator
 from dataclasses import replace
 
 import pytest
 from PySide6.QtCore import QAbstractItemModel, QAbstractTableModel, QModelIndex, Qt
-from PySide6.QtGui import QPainter
+from PySide6.QtGui import QFontMetrics, QPainter
 from PySide6.QtWidgets import (
     QAbstractButton,
     QAbstractItemView,
@@ -27,13 +28,16 @@ from framing_palette.catalogue import Catalogue
 from framing_palette.design import example_price_book_text
 from framing_palette.jobs import Client
 from framing_palette.units import Length
-from framing_palette.window import building
+from framing_palette.window import building, opening
 from framing_palette.window.controls import Chip
 from framing_palette.window.keeping import keep_sample, lay_round, send_away
 from framing_palette.window.languages import speak
 from framing_palette.window.languages.language_files import pairs_of
+from framing_palette.window.preferences import Preferences
 from framing_palette.window.shell import Shell
 from framing_palette.window.sliding import lay_strip
+from framing_palette.window.theme import type_font
+from framing_palette.window.tokens import PATH_WIDTH, SMALL
 from tests.window.buildable import BUILDABLE
 from tests.window.conftest import BOAT, TRUST, make_picture, on_the_desk
 from tests.window.renew_languages import LANGUAGES, messages
@@ -45,6 +49,10 @@ OWN = (
     "TEST Strg Umschalt Alt Esc Entf Hoch Runter mm cm kg px"
 )
 LAID_OVER = re.compile(r"\b(?:Tour|QSplitterHandle) ''")  # a card on the window, a grip between two
+PASSED_BY = """
+    Rosa Rot Orange Gelb Grün Blaugrün Blau Violett Neutral Passepartouts Holzfilets Einlageleisten
+    Leisten Farbton Tiefe Kräftigkeit Oberfläche Glanz Name Art A4 Letter Fertig Abgeholt
+""".split()  # chips that bring no new word
 SIZES = [(1366, 768), (1920, 1080)]
 
 
@@ -195,7 +203,7 @@ def scenes(shell: Shell, qtbot: QtBot) -> Iterator[str]:
     for number in range(5):
         yield f"tour {number}"
         shell.tour.go_on()
-    yield from more_of_the_shelves(shell, rest)
+    yield from more_of_the_shelves(shell, qtbot, rest)
     for door in ("rack", "book"):
         shell.doors[door].click()
         rest()
@@ -203,7 +211,7 @@ def scenes(shell: Shell, qtbot: QtBot) -> Iterator[str]:
         shell.doors[door].click()
 
 
-def more_of_the_shelves(shell: Shell, rest: Callable[[], None]) -> Iterator[str]:
+def more_of_the_shelves(shell: Shell, qtbot: QtBot, rest: Callable[[], None]) -> Iterator[str]:
     """Turn over the pages that lie behind others, and open what is folded away."""
     shelves = {key: step.shelf_widget for key, step in shell.steps.items() if key != "measure"}  # type: ignore[attr-defined]
     shell.go("choose")
@@ -214,7 +222,7 @@ def more_of_the_shelves(shell: Shell, rest: Callable[[], None]) -> Iterator[str]
     for key in ("build", "agree"):
         shell.go(key)
         for chip in shelves[key].findChildren(Chip):
-            if chip.isVisible() and chip.isCheckable():
+            if chip.isVisible() and chip.isCheckable() and chip.text() not in PASSED_BY:
                 chip.click()
                 rest()
                 yield f"{key}, {chip.text()}"
@@ -229,11 +237,28 @@ def more_of_the_shelves(shell: Shell, rest: Callable[[], None]) -> Iterator[str]
     shell.doors["rack"].click()
     for holder in (shell.rack.shelf, shell.rack.stage):
         for chip in holder.findChildren(Chip):
-            if chip.isVisible() and chip.isCheckable():
+            if chip.isVisible() and chip.isCheckable() and chip.text() not in PASSED_BY:
                 chip.click()
                 rest()
                 yield f"rack, {chip.text()}"
     shell.doors["rack"].click()
+    shell.doors["book"].click()
+    job = shell.session.desk.job
+    assert job is not None
+    rest()
+    shell.book.ledger.choose(job.number)
+    qtbot.waitUntil(lambda: shell.book.ledger.job is not None, timeout=20_000)
+    for page in ("job", "client", "backups"):
+        shell.book.shelf.show_page(page)
+        rest()
+        yield f"book, {page}"
+    shell.doors["book"].click()
+    shell.toggle_client_view()
+    rest()
+    assert shell.client_view is not None
+    shell.client_view.grab()  # what it paints is heard
+    yield "the client's view"
+    shell.toggle_client_view()
 
 
 def strange(texts: set[str], known: frozenset[str]) -> dict[str, list[str]]:
@@ -277,3 +302,28 @@ def test_nothing_is_clipped_in_german(
             if not LAID_OVER.search(fault)
         ]
     assert not faults, "\n".join(faults)
+
+
+@pytest.mark.parametrize("key", ["intake", "read", "choose", "build", "measure", "agree"])
+def test_the_word_of_a_stop_has_room_beside_its_mark(german_shell: Shell, key: str) -> None:
+    stop = german_shell.path.stop(key)
+    needs = QFontMetrics(type_font(SMALL, strong=True)).horizontalAdvance(stop.text())
+    assert needs <= PATH_WIDTH - 6
+
+
+def test_the_window_opens_in_the_language_that_was_chosen(
+    app: QApplication, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    said: list[str] = []
+    chosen = Preferences(language="de")
+    monkeypatch.setattr("framing_palette.window.preference_files.read_preferences", lambda: chosen)
+    monkeypatch.setattr(QApplication, "exec", lambda *_: 0)
+    monkeypatch.setattr(sys, "excepthook", sys.excepthook)
+    monkeypatch.setattr(
+        opening, "fill", lambda frame, *_: said.append(frame.tr("Setting out the samples"))
+    )
+    try:
+        assert opening.run() == 0
+    finally:
+        speak(app, "en")
+    assert said == ["Muster werden ausgelegt"]
