@@ -49,10 +49,13 @@ OWN = (
     "TEST Strg Umschalt Alt Esc Entf Hoch Runter mm cm kg px"
 )
 LAID_OVER = re.compile(r"\b(?:Tour|QSplitterHandle) ''")  # a card on the window, a grip between two
-PASSED_BY = """
-    Rosa Rot Orange Gelb Grün Blaugrün Blau Violett Neutral Passepartouts Holzfilets Einlageleisten
-    Leisten Farbton Tiefe Kräftigkeit Oberfläche Glanz Name Art A4 Letter Fertig Abgeholt
-""".split()  # chips that bring no new word
+PASSED_BY = frozenset(  # chips that bring no new word
+    WORD.findall(
+        "Rosa Rot Orange Gelb Grün Blaugrün Blau Violett Neutral Passepartouts Holzfilets "
+        "Einlageleisten Leisten Farbton Tiefe Kräftigkeit Oberfläche Glanz Name Art Letter "
+        "Fertig Abgeholt"
+    )
+)
 SIZES = [(1366, 768), (1920, 1080)]
 
 
