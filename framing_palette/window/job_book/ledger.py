@@ -130,7 +130,9 @@ class Ledger(QObject):
             return fault
 
         def done(fault: str) -> None:
-            self.said.emit(fault or self.tr("It is in the file {name}.").format(name=path.name))
+            self.said.emit(
+                in_language(fault) or self.tr("It is in the file {name}.").format(name=path.name)
+            )
 
         self._do(ARCHIVE, work, done)
 

@@ -19,6 +19,7 @@ from PySide6.QtGui import QFontMetrics, QGuiApplication, QKeyEvent, QPainter, QP
 from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
 from framing_palette.catalogue import Sample
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.parcels import SAMPLE_MIME, parcel
 from framing_palette.window.rack.state import RackState
 from framing_palette.window.swatches import SwatchBook
@@ -91,7 +92,7 @@ class RackRows(QAbstractListModel):
         """Return the few facts of a row in words."""
         row, sample = self.row_at(index), self.sample_at(index)
         told = [] if row.delta_e is None else [f"ΔE₀₀ {row.delta_e:.1f}"]
-        return "  ·  ".join([*told, sample.kind.value.replace("_", " "), sample.code])
+        return "  ·  ".join([*told, in_language(sample.kind.value.replace("_", " ")), sample.code])
 
     def states(self, index: AnyIndex) -> str:
         """Return what the shop says of a row in words; empty when it says nothing."""
