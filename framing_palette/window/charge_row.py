@@ -9,6 +9,7 @@ from framing_palette.design.price_book_edits import breaks_text, percent_text, u
 from framing_palette.window.controls import Chip, push_button, words
 from framing_palette.window.flow import FlowLayout
 from framing_palette.window.forms import Choice
+from framing_palette.window.languages import told as in_language
 from framing_palette.window.price_fields import (
     TextField,
     basis_words,
@@ -53,7 +54,7 @@ class ChargeRow(QWidget):
         self._shown = charge, currency
         self.title.setText(charge.title)
         self.edit.setAccessibleName(self.tr("Edit {title}").format(title=charge.title))
-        said = [f"{line.amount.show()}: {line.how}" for line in lines]
+        said = [f"{line.amount.show()}: {in_language(line.how)}" for line in lines]
         if not lines:
             said.append(self.tr("Not in this design."))
         if charge.private:

@@ -123,10 +123,12 @@ class PriceShelf(QWidget):
         said = self.tr("{name}: net {net}").format(name=name, net=price.net.show())
         if price.tax_words:
             said += self.tr(", {tax}: {amount}").format(
-                tax=price.tax_words, amount=price.tax.show()
+                tax=in_language(price.tax_words), amount=price.tax.show()
             )
         rest = [
-            f"{line.title}: {in_language(line.how)}" for line in price.lines if line.charge is None
+            f"{in_language(line.title)}: {in_language(line.how)}"
+            for line in price.lines
+            if line.charge is None
         ]
         return "\n".join([said, *rest])
 

@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
     QLabel,
     QLineEdit,
     QPlainTextEdit,
+    QScrollArea,
     QWidget,
 )
 from pytestqt.qtbot import QtBot
@@ -274,6 +275,14 @@ def more_of_the_shelves(shell: Shell, qtbot: QtBot, rest: Callable[[], None]) ->
     shell.toggle_client_view()
 
 
+def too_wide(shell: Shell) -> Iterator[str]:
+    """What lies in an area that scrolls up and down alone, and is wider than the area."""
+    for area in shell.findChildren(QScrollArea):
+        off = area.horizontalScrollBarPolicy() is Qt.ScrollBarPolicy.ScrollBarAlwaysOff
+        if area.isVisible() and off and area.widget().width() > area.viewport().width() + 1:
+            yield f"{area.widget().width()} in {area.viewport().width()}: {list(shown(area))[:9]}"
+
+
 def strange(texts: set[str], known: frozenset[str]) -> dict[str, list[str]]:
     found = {}
     for text in texts:
@@ -310,6 +319,7 @@ def test_nothing_is_clipped_in_german(
         QApplication.processEvents()
         QApplication.processEvents()
         faults += [f"{scene}: {fault}" for fault in clipped(german_shell)]
+        faults += [f"{scene}: {fault}" for fault in too_wide(german_shell)]
         faults += [
             f"{scene}: {fault}"
             for fault in overlapping(german_shell)

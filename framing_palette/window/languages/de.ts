@@ -4580,7 +4580,7 @@
     </message>
     <message>
         <source>Forget all</source>
-        <translation>Alles vergessen</translation>
+        <translation>Vergessen</translation>
     </message>
     <message>
         <source>Back to the samples</source>
