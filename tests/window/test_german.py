@@ -280,7 +280,7 @@ def too_wide(shell: Shell) -> Iterator[str]:
     for area in shell.findChildren(QScrollArea):
         off = area.horizontalScrollBarPolicy() is Qt.ScrollBarPolicy.ScrollBarAlwaysOff
         if area.isVisible() and off and area.widget().width() > area.viewport().width() + 1:
-            yield f"{area.widget().width()} in {area.viewport().width()}: {list(shown(area))[:9]}"
+            yield f"{area.widget().width()} in {area.viewport().width()}: {[text for text in shown(area) if text][:9]}"
 
 
 def strange(texts: set[str], known: frozenset[str]) -> dict[str, list[str]]:
