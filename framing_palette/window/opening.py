@@ -126,8 +126,10 @@ def _note_defect(
 def _load() -> None:
     import framing_palette.window.shell  # noqa: F401 - to have it ready
     from framing_palette.jobs.log_files import start_log
+    from framing_palette.window.languages import read_phrasebook
 
     start_log()
+    read_phrasebook()
 
 
 def _put_in(frame: "Frame", preferences: "Preferences", wanted: Wanted) -> None:

@@ -7,6 +7,6 @@ but English, go through `told`, which finds their pattern in ``LANGUAGE.toml``.
 
 from framing_palette.window.languages.marking import QT_TRANSLATE_NOOP
 from framing_palette.window.languages.speaking import LANGUAGES, speak
-from framing_palette.window.languages.telling import told
+from framing_palette.window.languages.telling import read_phrasebook, told
 
-__all__ = ["LANGUAGES", "QT_TRANSLATE_NOOP", "speak", "told"]
+__all__ = ["LANGUAGES", "QT_TRANSLATE_NOOP", "read_phrasebook", "speak", "told"]

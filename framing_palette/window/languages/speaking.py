@@ -1,5 +1,6 @@
 """Speaking a language: Qt's translators and the phrasebook, put on together."""
 
+from functools import partial
 from typing import Final
 
 from PySide6.QtCore import QCoreApplication, QLibraryInfo, QLocale, QTranslator
@@ -29,7 +30,7 @@ def speak(app: QCoreApplication, language: str) -> str:
     chosen = chosen if chosen in LANGUAGES else ENGLISH
     while _worn:
         app.removeTranslator(_worn.pop())
-    take_phrasebook(None if chosen == ENGLISH else phrasebook_of(chosen))
+    take_phrasebook(None if chosen == ENGLISH else partial(phrasebook_of, chosen))
     if chosen != ENGLISH:
         for translator in (_of_qt(app, chosen), _of_ours(app, chosen)):
             app.installTranslator(translator)

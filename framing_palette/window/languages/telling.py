@@ -1,9 +1,10 @@
 """The phrasebook in use: finished English sentences in the language of the window."""
 
+from collections.abc import Callable
+
 from framing_palette.window.languages.patterns import Phrasebook
 
-_ENGLISH = Phrasebook({})
-_in_use = [_ENGLISH]
+_in_use: list[Callable[[], Phrasebook] | None] = [None]
 
 
 def told(text: str) -> str:
@@ -11,9 +12,20 @@ def told(text: str) -> str:
 
     What has no translation (names, codes, figures) stays as it is.
     """
-    return text if _in_use[0] is _ENGLISH else _in_use[0].told(text)
+    phrasebook = _in_use[0]
+    return text if phrasebook is None else phrasebook().told(text)
 
 
-def take_phrasebook(phrasebook: Phrasebook | None) -> None:
-    """Tell sentences by another phrasebook from now on; None leaves them in English."""
-    _in_use[0] = phrasebook or _ENGLISH
+def take_phrasebook(phrasebook: Callable[[], Phrasebook] | None) -> None:
+    """Tell sentences by another phrasebook from now on; None leaves them in English.
+
+    It is asked for when the first sentence is told: to read it takes longer than a window may wait.
+    """
+    _in_use[0] = phrasebook
+
+
+def read_phrasebook() -> None:
+    """Read the phrasebook in use now, on whichever thread this is."""
+    phrasebook = _in_use[0]
+    if phrasebook is not None:
+        phrasebook()
