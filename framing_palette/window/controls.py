@@ -47,6 +47,15 @@ def rule(*, down: bool = False) -> QFrame:
     return line
 
 
+def show_part(part: QWidget, *, shown: bool) -> None:
+    """Show or hide a part of a page; one that lies nowhere yet appears with its page.
+
+    Shown at once it would be a window of its own for a moment and take the keyboard with it.
+    """
+    if part.parentWidget() is not None or not shown:
+        part.setVisible(shown)
+
+
 def push_button(text: str, *, rank: str = "second", told: str = "") -> QPushButton:
     """Return a button with a word on it; ``rank`` is first, second or quiet."""
     button = QPushButton(text)

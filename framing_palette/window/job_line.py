@@ -84,12 +84,9 @@ class JobLine(QWidget):
         self.undo.clicked.connect(stack.undo)
         self.redo.clicked.connect(stack.redo)
         session.undo_changed.connect(self._tell_undo)
-        for keys, act in (
-            (QKeySequence.StandardKey.Undo, stack.undo),
-            (QKeySequence.StandardKey.Redo, stack.redo),
-        ):
+        for keys, act in (("Ctrl+Z", stack.undo), ("Ctrl+Shift+Z; Ctrl+Y", stack.redo)):
             action = QAction(self)
-            action.setShortcut(QKeySequence(keys))
+            action.setShortcuts(QKeySequence.listFromString(keys))
             action.triggered.connect(act)
             self.addAction(action)
         for signal in (

@@ -4,7 +4,7 @@ from PySide6.QtCore import QCoreApplication, Signal
 from PySide6.QtWidgets import QLineEdit, QVBoxLayout, QWidget
 
 from framing_palette.design import Basis, Charge, Part
-from framing_palette.window.controls import words
+from framing_palette.window.controls import show_part, words
 from framing_palette.window.tokens import GAP
 
 
@@ -19,7 +19,7 @@ class TextField(QWidget):
         self.edit = QLineEdit()
         self.edit.setAccessibleName(name)
         self.told = words(told, size="small", quiet=True, wrap=True)
-        self.told.setVisible(bool(told))
+        show_part(self.told, shown=bool(told))
         self.fault = words(size="small", wrap=True)
         self.fault.hide()
         self._shown = ""

@@ -4,7 +4,7 @@ from PySide6.QtWidgets import QButtonGroup
 
 from framing_palette.window.canvas.drawing_layer import DrawingLayer, Tool
 from framing_palette.window.canvas.pins import PinLayer
-from framing_palette.window.controls import IconButton, ToolBar
+from framing_palette.window.controls import IconButton, ToolBar, show_part
 from framing_palette.window.session import Session
 
 
@@ -42,4 +42,4 @@ class DrawingTools(ToolBar):
 
     def _tell(self) -> None:
         self.buttons[self._layer.tool].setChecked(True)
-        self.setVisible(self._session.pyramid is not None)
+        show_part(self, shown=self._session.pyramid is not None)

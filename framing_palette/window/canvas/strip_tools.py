@@ -4,7 +4,7 @@ from collections.abc import Callable
 
 from framing_palette.ranking.strips import Strip
 from framing_palette.window import sliding
-from framing_palette.window.controls import IconButton, ToolBar
+from framing_palette.window.controls import IconButton, ToolBar, show_part
 from framing_palette.window.keeping import keep_sample, send_away
 from framing_palette.window.session import Session
 
@@ -40,7 +40,7 @@ class StripTools(ToolBar):
             act(self._session, strip)
 
     def _tell(self) -> None:
-        self.setVisible(sliding.chosen_strip(self._session) is not None)
+        show_part(self, shown=sliding.chosen_strip(self._session) is not None)
 
 
 def _keep(session: Session, strip: Strip) -> None:

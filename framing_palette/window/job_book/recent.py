@@ -6,7 +6,7 @@ from PySide6.QtWidgets import QAbstractButton, QSizePolicy, QVBoxLayout, QWidget
 
 from framing_palette.jobs import JobLine
 from framing_palette.jobs.agreeing import STATUS_WORDS
-from framing_palette.window.controls import words
+from framing_palette.window.controls import show_part, words
 from framing_palette.window.languages import told as in_language
 from framing_palette.window.session import Session
 from framing_palette.window.theme import type_font
@@ -98,4 +98,4 @@ class RecentJobs(QWidget):
             )
             self._column.addWidget(button)
             self.buttons.append(button)
-        self.setVisible(bool(self.buttons))
+        show_part(self, shown=bool(self.buttons))
