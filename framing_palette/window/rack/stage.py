@@ -181,6 +181,7 @@ class RackStage(QWidget):
         """Fold the filters away where the window is low."""
         super().resizeEvent(event)
         self._fold()
+        self._fit_foot()
 
     def _fold(self) -> None:
         """Give the filters a page of their own where the window is small."""
@@ -216,6 +217,11 @@ class RackStage(QWidget):
         if state.reaches:
             told.append(self.tr("rings are the picture's colours, a crossed ring is a gap"))
         self._foot.setText("  ·  ".join(told))
+        self._fit_foot()
+
+    def _fit_foot(self) -> None:
+        """Give the foot the height that its words need, whatever the pages above it ask for."""
+        self._foot.setMinimumHeight(self._foot.heightForWidth(self.width()))
 
 
 class MapBar(ToolBar):
