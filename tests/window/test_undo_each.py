@@ -9,7 +9,7 @@ from datetime import UTC, datetime
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QEvent, Qt
 from PySide6.QtGui import QUndoCommand
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
@@ -79,6 +79,8 @@ class Counter:
         self.shell.go("agree")
         self.rest()
         agree.look_into_prices()
+        self.shell.go("measure")  # where nothing has to be drawn anew after each change
+        self.rest()
         self.session.undo_stack.clear()
 
     def rest(self) -> None:
@@ -119,6 +121,8 @@ def one_counter(qapp: QApplication, tmp_path_factory: pytest.TempPathFactory) ->
     yield made
     made.rest()
     made.shell.close()
+    made.shell.deleteLater()
+    QApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
 
 
 @pytest.fixture
@@ -181,7 +185,7 @@ def say_why(counter: Counter) -> None:
     assert isinstance(choose, ChooseStep)
     if choose.shelf_widget is None:
         counter.shell.go("choose")
-        counter.shell.go("agree")
+        counter.shell.go("measure")
     shelf = choose.shelf_widget
     assert shelf is not None
     keeping.send_away(counter.session, "acid-lime")
@@ -302,9 +306,6 @@ def as_it_is(counter: Counter) -> None:
 def measure(counter: Counter) -> MeasureStep:
     step = counter.shell.steps["measure"]
     assert isinstance(step, MeasureStep)
-    if step.stage_widget is None:
-        counter.shell.go("measure")
-        counter.shell.go("agree")
     return step
 
 
