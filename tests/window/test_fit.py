@@ -10,7 +10,6 @@ from itertools import combinations
 import pytest
 from PySide6.QtWidgets import (
     QAbstractButton,
-    QApplication,
     QLabel,
     QPushButton,
     QSplitterHandle,
@@ -26,6 +25,7 @@ from framing_palette.window.keys_sheet import KeysSheet
 from framing_palette.window.shell import Shell
 from framing_palette.window.sliding import lay_strip
 from tests.window.buildable import BUILDABLE
+from tests.window.settling import settle
 
 SIZES = [(1920, 1080), (1366, 768), (1280, 720), (911, 512), (960, 540), (683, 384)]
 LAID_OVER = (ToolBar, FocusRing, KeysSheet, QSplitterHandle)
@@ -123,8 +123,7 @@ def test_nothing_is_clipped_and_nothing_overlaps(
     open_shell.show()
     faults = []
     for scene in scenes(open_shell):
-        QApplication.processEvents()
-        QApplication.processEvents()
+        settle(open_shell)
         faults += [f"{scene}: {fault}" for fault in clipped(open_shell)]
         faults += [f"{scene}: {fault}" for fault in overlapping(open_shell)]
         faults += [f"{scene}: {fault}" for fault in too_small_to_hit(open_shell)]
@@ -145,7 +144,7 @@ def test_nothing_is_clipped_where_a_design_is_built_measured_and_agreed(
     for key in ("build", "measure", "agree"):
         open_shell.go(key)
         qtbot.waitUntil(lambda: not open_shell.runner.is_busy(), timeout=20_000)
-        QApplication.processEvents()
+        settle(open_shell)
         for found in (clipped, overlapping, too_small_to_hit):
             faults += [f"{key}: {fault}" for fault in found(open_shell)]
     assert (open_shell.width(), open_shell.height()) == (width, height)
@@ -155,6 +154,6 @@ def test_nothing_is_clipped_where_a_design_is_built_measured_and_agreed(
 def test_the_empty_window_fits_the_smallest_screen(shell: Shell, qtbot: QtBot) -> None:
     shell.resize(683, 384)
     shell.show()
-    QApplication.processEvents()
+    settle(shell)
     assert list(clipped(shell)) == []
     assert list(overlapping(shell)) == []

@@ -42,6 +42,7 @@ from framing_palette.window.tokens import PATH_WIDTH, SMALL
 from tests.window.buildable import BUILDABLE
 from tests.window.conftest import BOAT, TRUST, make_picture, on_the_desk
 from tests.window.renew_languages import LANGUAGES, messages
+from tests.window.settling import settle
 from tests.window.test_fit import clipped, overlapping
 
 WORD = re.compile(r"[^\W\d_]{2,}")
@@ -316,8 +317,7 @@ def test_nothing_is_clipped_in_german(
     german_shell.show()
     faults = []
     for scene in scenes(german_shell, qtbot):
-        QApplication.processEvents()
-        QApplication.processEvents()
+        settle(german_shell)
         faults += [f"{scene}: {fault}" for fault in clipped(german_shell)]
         faults += [f"{scene}: {fault}" for fault in too_wide(german_shell)]
         faults += [

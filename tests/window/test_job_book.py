@@ -31,6 +31,7 @@ from framing_palette.window.job_files import now
 from framing_palette.window.settings_shelf import SettingsShelf
 from framing_palette.window.shell import Shell
 from tests.window.conftest import BOAT, RACK, make_picture, on_the_desk
+from tests.window.settling import settle
 from tests.window.test_fit import clipped, overlapping, too_small_to_hit
 
 LEFT = Qt.MouseButton.LeftButton
@@ -477,7 +478,7 @@ def test_nothing_of_the_book_is_clipped_overlaps_or_is_too_small(
         book.shelf.show_page(page)
         book.shelf.client._ask(asking=page == "client")
         rest(shell, qtbot)
-        QApplication.processEvents()
+        settle(shell)
         for look in (clipped, overlapping, too_small_to_hit):
             faults += [f"{page}: {fault}" for fault in look(shell)]
     assert faults == []

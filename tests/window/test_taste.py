@@ -5,7 +5,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication, QFileDialog
+from PySide6.QtWidgets import QFileDialog
 from pytestqt.qtbot import QtBot
 
 from framing_palette.catalogue import Catalogue, Kind
@@ -28,6 +28,7 @@ from framing_palette.window.taste_shelf import TasteShelf
 from tests.ranking.taste_by_hand import shop
 from tests.window.buildable import BUILDABLE
 from tests.window.conftest import BOAT, make_picture, make_sample, on_the_desk
+from tests.window.settling import settle
 from tests.window.test_fit import clipped, overlapping, too_small_to_hit
 
 LEFT = Qt.MouseButton.LeftButton
@@ -562,8 +563,7 @@ def test_nothing_of_taste_is_clipped_and_nothing_overlaps(
     step = choose_of(taught_shell)
 
     def look(scene: str) -> None:
-        QApplication.processEvents()
-        QApplication.processEvents()
+        settle(taught_shell)
         for check in (clipped, overlapping, too_small_to_hit):
             faults.extend(f"{scene}: {fault}" for fault in check(taught_shell))
 
