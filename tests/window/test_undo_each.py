@@ -9,7 +9,7 @@ from datetime import UTC, datetime
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QEvent, Qt
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QUndoCommand
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
@@ -79,7 +79,7 @@ class Counter:
         self.shell.go("agree")
         self.rest()
         agree.look_into_prices()
-        self.shell.go("measure")  # where nothing has to be drawn anew after each change
+        self.shell.go("intake")  # where nothing has to be drawn anew after each change
         self.rest()
         self.session.undo_stack.clear()
 
@@ -122,7 +122,6 @@ def one_counter(qapp: QApplication, tmp_path_factory: pytest.TempPathFactory) ->
     made.rest()
     made.shell.close()
     made.shell.deleteLater()
-    QApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
 
 
 @pytest.fixture
@@ -175,8 +174,14 @@ add("keeping:lay_round", "border away", lambda c: keeping.lay_round(c.session, (
 add("keeping:keep_sample", "keep a sample", lambda c: keeping.keep_sample(c.session, "thin-ash"))
 add("keeping:let_go", "off the rail", lambda c: keeping.let_go(c.session, 0))
 add("keeping:send_away", "send away", lambda c: keeping.send_away(c.session, "acid-lime"))
-add("keeping_looks:keep_look", "keep a design", lambda c: keep_look(c.session))
 add("session:blink", "blink", lambda c: c.session.blink())
+
+
+@kind("keeping_looks:keep_look", of="keep a design")
+def keep_a_design(counter: Counter) -> None:
+    counter.session.assign("step", "build")
+    keep_look(counter.session)
+    counter.session.assign("step", "intake")
 
 
 @kind("taste_away:_say", of="say why")
@@ -185,7 +190,7 @@ def say_why(counter: Counter) -> None:
     assert isinstance(choose, ChooseStep)
     if choose.shelf_widget is None:
         counter.shell.go("choose")
-        counter.shell.go("measure")
+        counter.shell.go("intake")
     shelf = choose.shelf_widget
     assert shelf is not None
     keeping.send_away(counter.session, "acid-lime")
@@ -306,6 +311,9 @@ def as_it_is(counter: Counter) -> None:
 def measure(counter: Counter) -> MeasureStep:
     step = counter.shell.steps["measure"]
     assert isinstance(step, MeasureStep)
+    if step.stage_widget is None:
+        counter.shell.go("measure")
+        counter.shell.go("intake")
     return step
 
 
