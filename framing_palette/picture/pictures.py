@@ -136,10 +136,14 @@ class Picture:
             if side_mm <= 0:
                 raise FieldError(f"the art's {name}", got=side_mm, wanted="it must be above zero")
         across, down = sides_mm["width"] / self.columns, sides_mm["height"] / self.rows
-        notices = self.notices
+        said_before = _proportions_notice(1.0)[-_TELLING:]
+        notices = tuple(told for told in self.notices if not told.endswith(said_before))
         if abs(across / down - 1) > PROPORTION_TOLERANCE:
             notices += (_proportions_notice(across / down),)
         return replace(self, mm_per_px=(across * down) ** 0.5, notices=notices)
+
+
+_TELLING = 60  # letters at a notice's end by which it is known again
 
 
 def _proportions_notice(ratio: float) -> str:

@@ -246,7 +246,11 @@ class Begin(QWidget):
         column.addSpacing(SECTION - MARGIN)
         for control in (self.build, self.find_button, self.fault):
             column.addWidget(control)
-        around.addWidget(inside, 0, Qt.AlignmentFlag.AlignHCenter)
+        middle = QHBoxLayout()  # one that asks how high the words are at this width
+        middle.addStretch(1)
+        middle.addWidget(inside)
+        middle.addStretch(1)
+        around.addLayout(middle)
         around.addStretch(3)
         self.build.clicked.connect(self._build)
         for signal in (
