@@ -233,10 +233,12 @@ class Begin(QWidget):
         self.find_button = push_button(self.tr("Find three designs for this picture"))
         self.fault = words(size="small", wrap=True)
         self.told = words(quiet=True, wrap=True)
-        around = QVBoxLayout(self)
+        page = QWidget()
+        around = QVBoxLayout(page)
+        around.setContentsMargins(0, GAP, 0, GAP)
         around.addStretch(2)
         inside = QWidget()
-        inside.setFixedWidth(_BEGIN_WIDTH)
+        inside.setMaximumWidth(_BEGIN_WIDTH)
         column = QVBoxLayout(inside)
         column.setSpacing(MARGIN)
         for label in (words(self.tr("Begin a design"), size="heading"), self.told):
@@ -248,10 +250,13 @@ class Begin(QWidget):
             column.addWidget(control)
         middle = QHBoxLayout()  # one that asks how high the words are at this width
         middle.addStretch(1)
-        middle.addWidget(inside)
+        middle.addWidget(inside, 100)
         middle.addStretch(1)
         around.addLayout(middle)
         around.addStretch(3)
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.addWidget(scrolled(page))
         self.build.clicked.connect(self._build)
         for signal in (
             session.job_changed,
