@@ -20,10 +20,12 @@ class Told:
 
 def told_measures(measures: Measures) -> tuple[Told, ...]:
     """Return the measures of a sample in the order in which a framer would ask for them."""
+    return (*_of_the_border(measures), *_of_company(measures))
+
+
+def _of_the_border(measures: Measures) -> tuple[Told, ...]:
+    """Return what the sample repeats, how it meets the edge, and how strong it is."""
     tell = QCoreApplication.translate
-    texture = (
-        tell("Measures", "not known") if isnan(measures.texture) else f"{measures.texture:.2f}"
-    )
     echoed = in_language(measures.echo_name) or tell("Measures", "none")
     return (
         Told(
@@ -62,6 +64,16 @@ def told_measures(measures: Measures) -> tuple[Told, ...]:
                 "art. Nought means that the art is at least as strong.",
             ),
         ),
+    )
+
+
+def _of_company(measures: Measures) -> tuple[Told, ...]:
+    """Return how the sample agrees with the picture in warmth, harmony and surface."""
+    tell = QCoreApplication.translate
+    texture = (
+        tell("Measures", "not known") if isnan(measures.texture) else f"{measures.texture:.2f}"
+    )
+    return (
         Told(
             tell("Measures", "Warmth"),
             f"{measures.warmth:.1f}",

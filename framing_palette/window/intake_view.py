@@ -4,7 +4,6 @@ from enum import StrEnum
 
 from PySide6.QtCore import QPointF, QRectF, QSize, QSizeF, Qt, Signal
 from PySide6.QtGui import (
-    QColor,
     QFontMetrics,
     QImage,
     QKeyEvent,
@@ -21,6 +20,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 from framing_palette.jobs.taking_in import Corners, Point
 from framing_palette.picture.squaring import WHOLE
 from framing_palette.window.greys import color_of, surround_color
+from framing_palette.window.intake_patches import paint_split, patch_middle, patch_side
 from framing_palette.window.intaking import Intaking
 from framing_palette.window.languages import QT_TRANSLATE_NOOP
 from framing_palette.window.session import Session
@@ -306,12 +306,12 @@ class IntakeView(QWidget):
         corners = [self.place(corner) for corner in taken.intake.chart.corners]
         by_name = {patch.name: patch for patch in taken.intake.picture.colour_trust.patches}
         for place, name in enumerate(chart_names()):
-            middle = _patch_middle(corners, place)
+            middle = patch_middle(corners, place)
             patch = by_name.get(name)
-            side = _patch_side(corners)
+            side = patch_side(corners)
             box = QRectF(middle.x() - side / 2, middle.y() - side / 2, side, side)
             if patch is not None:
-                _paint_split(painter, box, color_of(patch.measured_lab),
+                paint_split(painter, box, color_of(patch.measured_lab),
                              color_of(patch.reference_lab))  # fmt: skip
             painter.setPen(QPen(surround_color(95), 1))
             painter.setBrush(Qt.BrushStyle.NoBrush)
@@ -380,24 +380,3 @@ def _fitted(size: QSizeF, room: QRectF) -> QRectF:
     fit = size.scaled(room.size(), Qt.AspectRatioMode.KeepAspectRatio)
     left = room.center().x() - fit.width() / 2
     return QRectF(QPointF(left, room.center().y() - fit.height() / 2), fit)
-
-
-def _patch_middle(corners: list[QPointF], place: int) -> QPointF:
-    row, column = divmod(place, 6)
-    across, down = (column + 0.5) / 6, (row + 0.5) / 4
-    upper = corners[0] * (1 - across) + corners[1] * across
-    lower = corners[3] * (1 - across) + corners[2] * across
-    return upper * (1 - down) + lower * down
-
-
-def _patch_side(corners: list[QPointF]) -> float:
-    way = corners[1] - corners[0]
-    return float(max(4.0, (way.x() ** 2 + way.y() ** 2) ** 0.5 / 6 * 0.62))
-
-
-def _paint_split(painter: QPainter, box: QRectF, seen: QColor, wanted: QColor) -> None:
-    painter.setPen(Qt.PenStyle.NoPen)
-    painter.setBrush(seen)
-    painter.drawPolygon(QPolygonF([box.topLeft(), box.topRight(), box.bottomLeft()]))
-    painter.setBrush(wanted)
-    painter.drawPolygon(QPolygonF([box.topRight(), box.bottomRight(), box.bottomLeft()]))
