@@ -145,6 +145,18 @@ class FormShelf(QWidget):
         self._rows.addStretch(1)
 
 
+def scrolled_column(page: QWidget, gap: int = GAP) -> QVBoxLayout:
+    """Return the column of a page that scrolls as a whole; the page must be without a layout."""
+    inside = QWidget()
+    column = QVBoxLayout(inside)
+    column.setContentsMargins(WIDE_MARGIN, MARGIN, WIDE_MARGIN, SECTION)
+    column.setSpacing(gap)
+    around = QVBoxLayout(page)
+    around.setContentsMargins(0, 0, 0, 0)
+    around.addWidget(scrolled(inside))
+    return column
+
+
 def scrolled(inside: QWidget) -> QScrollArea:
     """Return a widget in an area that scrolls up and down."""
     area = QScrollArea()

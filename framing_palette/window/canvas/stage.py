@@ -4,8 +4,6 @@ from pathlib import Path
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import (
-    QDragEnterEvent,
-    QDropEvent,
     QPainter,
     QPaintEvent,
     QResizeEvent,
@@ -14,6 +12,7 @@ from PySide6.QtWidgets import QGridLayout, QVBoxLayout, QWidget
 
 from framing_palette.window.canvas.canvas import Canvas
 from framing_palette.window.controls import IconButton, ToolBar, push_button, words
+from framing_palette.window.file_drops import FileDrops
 from framing_palette.window.job_book.recent import RecentJobs
 from framing_palette.window.session import Session
 from framing_palette.window.tokens import MARGIN, SECTION
@@ -23,7 +22,7 @@ SCALE_BAR_PX = 156
 """Room that the scale bar may need at the left of the foot."""
 
 
-class Stage(QWidget):
+class Stage(FileDrops):
     """A canvas under a zoom bar and a scale bar; when there is no picture it says what to do."""
 
     picture_wanted = Signal()
@@ -33,7 +32,6 @@ class Stage(QWidget):
         super().__init__()
         self._session = session
         self.canvas = canvas
-        self.setAcceptDrops(True)
         grid = QGridLayout(self)
         grid.setContentsMargins(0, 0, 0, 0)
         grid.addWidget(canvas, 0, 0)
@@ -72,18 +70,9 @@ class Stage(QWidget):
             left = max(0, min(left, self.width() - size.width()))
             self._tools.setGeometry(left, top, size.width(), size.height())
 
-    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
-        """Let files be dropped."""
-        if event.mimeData().hasUrls():
-            event.acceptProposedAction()
-
-    def dropEvent(self, event: QDropEvent) -> None:
-        """Take the first dropped file as the picture."""
-        for url in event.mimeData().urls():
-            if url.isLocalFile():
-                self.picture_dropped.emit(Path(url.toLocalFile()))
-                event.acceptProposedAction()
-                return
+    def take_dropped(self, path: Path) -> None:
+        """Take the file as the picture."""
+        self.picture_dropped.emit(path)
 
     def _show_what_there_is(self) -> None:
         there = self._session.pyramid is not None

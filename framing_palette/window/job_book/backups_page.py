@@ -8,10 +8,10 @@ from typing import TYPE_CHECKING
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from framing_palette.window.controls import Chip, push_button, rule, words
-from framing_palette.window.forms import Choice, scrolled
+from framing_palette.window.forms import Choice, scrolled_column
 from framing_palette.window.job_book.damage import put_back
 from framing_palette.window.job_book.ledger import Ledger
-from framing_palette.window.tokens import GAP, MARGIN, SECTION, WIDE_MARGIN
+from framing_palette.window.tokens import GAP
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -77,19 +77,13 @@ class BackupsPage(QWidget):
         asking.addWidget(words(self.tr("Jobs that are newer than the backup"), size="small"))
         for widget in (self.newer, self.warning, self.restore):
             asking.addWidget(widget)
-        inside = QWidget()
-        column = QVBoxLayout(inside)
-        column.setContentsMargins(WIDE_MARGIN, MARGIN, WIDE_MARGIN, SECTION)
-        column.setSpacing(GAP)
+        column = scrolled_column(self)
         column.addWidget(self.told)
         column.addWidget(self.take)
         self._list.setSpacing(0)
         column.addLayout(self._list)
         column.addWidget(self._asking)
         column.addStretch(1)
-        around = QVBoxLayout(self)
-        around.setContentsMargins(0, 0, 0, 0)
-        around.addWidget(scrolled(inside))
 
     def _show(self, backups: "Sequence[Backup] | None") -> None:
         self.backups, self.chosen = tuple(backups or ()), None

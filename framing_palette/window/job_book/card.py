@@ -8,11 +8,11 @@ from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QLineEdit, QVBoxLayout, 
 from framing_palette.jobs import Job, Status
 from framing_palette.jobs.agreeing import STATUS_WORDS
 from framing_palette.window.controls import push_button, words
-from framing_palette.window.forms import Choice, scrolled
+from framing_palette.window.forms import Choice, scrolled_column
 from framing_palette.window.job_book.ledger import Ledger
 from framing_palette.window.languages import told as in_language
 from framing_palette.window.opening import JOB_ENDING
-from framing_palette.window.tokens import GAP, MARGIN, SECTION, WIDE_MARGIN
+from framing_palette.window.tokens import GAP, MARGIN
 
 
 class JobCard(QWidget):
@@ -76,18 +76,12 @@ class JobCard(QWidget):
         there.addWidget(words(self.tr("What was decided"), strong=True))
         there.addWidget(self.line)
         there.addWidget(self.events)
-        inside = QWidget()
-        column = QVBoxLayout(inside)
-        column.setContentsMargins(WIDE_MARGIN, MARGIN, WIDE_MARGIN, SECTION)
-        column.setSpacing(4)
+        column = scrolled_column(self, gap=4)
         column.addWidget(self.nothing)
         column.addWidget(self._there)
         column.addSpacing(MARGIN)
         column.addWidget(self.from_file)
         column.addStretch(1)
-        around = QVBoxLayout(self)
-        around.setContentsMargins(0, 0, 0, 0)
-        around.addWidget(scrolled(inside))
 
     def _open(self) -> None:
         self._ledger.open()

@@ -8,10 +8,10 @@ from PySide6.QtWidgets import QFileDialog, QLineEdit, QVBoxLayout, QWidget
 
 from framing_palette.jobs.job_lines import key_of_client
 from framing_palette.window.controls import push_button, words
-from framing_palette.window.forms import scrolled
+from framing_palette.window.forms import scrolled_column
 from framing_palette.window.job_book.ledger import Ledger
 from framing_palette.window.languages import told as in_language
-from framing_palette.window.tokens import GAP, MARGIN, SECTION, WIDE_MARGIN
+from framing_palette.window.tokens import GAP
 
 if TYPE_CHECKING:
     from framing_palette.jobs.keeper_files import Keeper
@@ -91,18 +91,12 @@ class ClientPage(QWidget):
         for button in (self.list, self.export, self.erase):
             there.addWidget(button)
         there.addWidget(self._asking)
-        inside = QWidget()
-        column = QVBoxLayout(inside)
-        column.setContentsMargins(WIDE_MARGIN, MARGIN, WIDE_MARGIN, SECTION)
-        column.setSpacing(GAP)
+        column = scrolled_column(self)
         column.addWidget(self.title)
         column.addWidget(self.told)
         column.addWidget(self._there)
         column.addWidget(self.said)
         column.addStretch(1)
-        around = QVBoxLayout(self)
-        around.setContentsMargins(0, 0, 0, 0)
-        around.addWidget(scrolled(inside))
 
     def _follow(self) -> None:
         job = self._ledger.job

@@ -7,18 +7,17 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QFileDialog, QPlainTextEdit, QVBoxLayout, QWidget
 
-from framing_palette.catalogue import Kind
-from framing_palette.units import Length
 from framing_palette.window.controls import push_button, words
 from framing_palette.window.errands import Errands
-from framing_palette.window.forms import Choice, LengthField, scrolled
+from framing_palette.window.file_drops import FileDrops
+from framing_palette.window.forms import scrolled_column
 from framing_palette.window.languages import told as in_language
 from framing_palette.window.rack.button_rows import at_left
-from framing_palette.window.rack.file_drops import FileDrops
-from framing_palette.window.rack.import_sheet import kind_choices
+from framing_palette.window.rack.kinds import KindChoice
+from framing_palette.window.rack.photo_width import PhotoWidth
 from framing_palette.window.rack.state import RackState
 from framing_palette.window.rack.swatch_photo import Outline
-from framing_palette.window.tokens import GAP, MARGIN, SECTION, WIDE_MARGIN
+from framing_palette.window.tokens import GAP
 
 if TYPE_CHECKING:
     from framing_palette.catalogue.contact_sheet import SheetSwatch
@@ -41,16 +40,13 @@ class ContactSheet(FileDrops):
         self._state = state
         self._errands = errands
         self._path: Path | None = None
-        self._width: Length | None = None
         self.photograph: SwatchPhotograph | None = None
         self.outlines: tuple[Outline, ...] = ()
-        self.kind = Kind.MAT
-        self.setAcceptDrops(True)
-        self.width_field = LengthField(self.tr("Width of what the photograph shows"))
+        self.width_field = PhotoWidth(state.session, self.tr("Width of what the photograph shows"))
         self.open_button = push_button(self.tr("Choose a photograph"), rank="first")
         self.found = words(strong=True, wrap=True)
         self.codes = QPlainTextEdit()
-        self.kinds = Choice(self.tr("Kind"), kind_choices())
+        self.kinds = KindChoice(self.tr("Kind"))
         self.put = push_button(self.tr("Put them on the rack"), rank="first")
         self.said = words(size="small", wrap=True)
         self.results = QWidget()
@@ -71,7 +67,7 @@ class ContactSheet(FileDrops):
         """Find the swatches of a photograph."""
         from framing_palette.catalogue.shop_swatch_files import open_swatch_photograph
 
-        self._path, width = path, self._width
+        self._path, width = path, self.width_field.length
         self._say(self.tr("Looking for swatches"))
         self._errands.runner.start(
             SHEET,
@@ -111,7 +107,7 @@ class ContactSheet(FileDrops):
     def _take_swatches(self, swatches: "tuple[SheetSwatch, ...]") -> None:
         from framing_palette.catalogue.shop_swatch_files import samples_of_sheet
 
-        samples = samples_of_sheet(swatches, self.kind)
+        samples = samples_of_sheet(swatches, self.kinds.kind)
         name = self._path.name if self._path else ""
         text = self.tr("Put {count} swatches of {name} on the rack")
         self._state.book.bring_in_samples(text.format(count=len(samples), name=name), samples, name)
@@ -133,10 +129,7 @@ class ContactSheet(FileDrops):
         self.said.setVisible(bool(text))
 
     def _lay_out(self) -> None:
-        inside = QWidget()
-        column = QVBoxLayout(inside)
-        column.setContentsMargins(WIDE_MARGIN, MARGIN, WIDE_MARGIN, SECTION)
-        column.setSpacing(GAP)
+        column = scrolled_column(self)
         column.addWidget(
             words(
                 self.tr(
@@ -166,30 +159,15 @@ class ContactSheet(FileDrops):
         column.addWidget(self.results)
         column.addWidget(self.said)
         column.addStretch(1)
-        whole = QVBoxLayout(self)
-        whole.setContentsMargins(0, 0, 0, 0)
-        whole.addWidget(scrolled(inside))
 
     def _wire(self) -> None:
         self.open_button.clicked.connect(self.ask)
         self.put.clicked.connect(self.put_on_rack)
         self.codes.textChanged.connect(self._tell)
-        self.kinds.picked.connect(self._pick_kind)
-        self.kinds.show_value(self.kind)
-        self.width_field.taken.connect(self._take_width)
-        preferences = self._state.session.preferences
-        self.width_field.show_value(None, preferences.unit, preferences.denominator)
+        self.width_field.changed.connect(self._take_width)
         self._say("")
         self._tell()
 
-    def _pick_kind(self, kind: object) -> None:
-        self.kind = Kind(str(kind))
-        self.kinds.show_value(self.kind)
-
-    def _take_width(self, width: Length) -> None:
-        preferences = self._state.session.preferences
-        self.width_field.show_value(width, preferences.unit, preferences.denominator)
-        if width != self._width:
-            self._width = width
-            if self._path is not None:
-                self.look_at(self._path)
+    def _take_width(self) -> None:
+        if self._path is not None:
+            self.look_at(self._path)

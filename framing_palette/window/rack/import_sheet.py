@@ -4,19 +4,20 @@ from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QCoreApplication, Signal
-from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QFileDialog, QVBoxLayout, QWidget
 
 from framing_palette.catalogue import Conditions, Kind
 from framing_palette.errors import FramingPaletteError
 from framing_palette.window.controls import push_button, words
-from framing_palette.window.forms import Choice, scrolled
-from framing_palette.window.languages import QT_TRANSLATE_NOOP
+from framing_palette.window.file_drops import FileDrops
+from framing_palette.window.forms import Choice, scrolled_column
 from framing_palette.window.languages import told as in_language
 from framing_palette.window.rack.book import RackBook
-from framing_palette.window.rack.file_drops import FileDrops
+from framing_palette.window.rack.button_rows import at_left
 from framing_palette.window.rack.import_history import ImportHistory
-from framing_palette.window.tokens import GAP, MARGIN, SECTION, WIDE_MARGIN
+from framing_palette.window.rack.kinds import kind_choices
+from framing_palette.window.tokens import GAP
 
 if TYPE_CHECKING:
     from framing_palette.catalogue.incoming_files import Incoming
@@ -24,19 +25,6 @@ if TYPE_CHECKING:
 
 _MOST_TOLD = 40
 _NOT_KNOWN = ""
-KIND_WORDS = (
-    (Kind.MAT, QT_TRANSLATE_NOOP("KindWords", "Mats")),
-    (Kind.WRAPPED_FILLET, QT_TRANSLATE_NOOP("KindWords", "Wrapped fillets")),
-    (Kind.WOOD_FILLET, QT_TRANSLATE_NOOP("KindWords", "Wood fillets")),
-    (Kind.LINER, QT_TRANSLATE_NOOP("KindWords", "Liners")),
-    (Kind.MOULDING, QT_TRANSLATE_NOOP("KindWords", "Mouldings")),
-)
-
-
-def kind_choices() -> list[tuple[Kind, str]]:
-    """Return the kinds of samples with their names in the language of the window."""
-    tell = QCoreApplication.translate
-    return [(kind, tell("KindWords", text)) for kind, text in KIND_WORDS]
 
 
 class ImportSheet(FileDrops):
@@ -55,7 +43,6 @@ class ImportSheet(FileDrops):
         self._path: Path | None = None
         self.preview: FilePreview | None = None
         self.how: HowToRead = HowToRead()
-        self.setAcceptDrops(True)
         self.kinds = Choice(self.tr("What the rows are"), kind_choices())
         self.kinds.show_value(self.how.kind)
         self.open_button = push_button(self.tr("Choose a file"), rank="first")
@@ -133,10 +120,7 @@ class ImportSheet(FileDrops):
         self.look_at(path)
 
     def _lay_out(self) -> None:
-        inside = QWidget()
-        column = QVBoxLayout(inside)
-        column.setContentsMargins(WIDE_MARGIN, MARGIN, WIDE_MARGIN, SECTION)
-        column.setSpacing(GAP)
+        column = scrolled_column(self)
         column.addWidget(
             words(
                 self.tr(
@@ -150,30 +134,16 @@ class ImportSheet(FileDrops):
         )
         column.addWidget(words(self.tr("Rows that name no kind are"), size="small"))
         column.addWidget(self.kinds)
-        row = QHBoxLayout()
-        row.addWidget(self.open_button)
-        row.addStretch(1)
-        column.addLayout(row)
+        column.addLayout(at_left(self.open_button))
         column.addSpacing(GAP)
         column.addWidget(self.title)
         column.addWidget(self.sum)
         column.addWidget(self.light)
-        row = QHBoxLayout()
-        row.addWidget(self.match)
-        row.addStretch(1)
-        column.addLayout(row)
-        row = QHBoxLayout()
-        row.setSpacing(GAP)
-        row.addWidget(self.take)
-        row.addWidget(self.leave)
-        row.addStretch(1)
-        column.addLayout(row)
+        column.addLayout(at_left(self.match))
+        column.addLayout(at_left(self.take, self.leave))
         column.addWidget(self.lines)
         column.addWidget(self.history)
         column.addStretch(1)
-        whole = QVBoxLayout(self)
-        whole.setContentsMargins(0, 0, 0, 0)
-        whole.addWidget(scrolled(inside))
 
     def _take_preview(self, preview: "FilePreview") -> None:
         self.preview = preview

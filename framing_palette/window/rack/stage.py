@@ -12,7 +12,7 @@ from framing_palette.window.flow import FlowLayout
 from framing_palette.window.forms import Choice, scrolled
 from framing_palette.window.images import image_of
 from framing_palette.window.languages import told as in_language
-from framing_palette.window.rack.import_sheet import kind_choices
+from framing_palette.window.rack.kinds import kind_choices
 from framing_palette.window.rack.levels import LevelMaps
 from framing_palette.window.rack.lightness_bar import LightnessBar
 from framing_palette.window.rack.list_view import RackList

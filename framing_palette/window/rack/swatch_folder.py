@@ -4,19 +4,17 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication
-from PySide6.QtWidgets import QFileDialog, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFileDialog, QLineEdit
 
-from framing_palette.catalogue import Kind
 from framing_palette.window.controls import push_button, words
 from framing_palette.window.errands import Errands
-from framing_palette.window.forms import Choice, scrolled
+from framing_palette.window.file_drops import FileDrops
+from framing_palette.window.forms import scrolled_column
 from framing_palette.window.languages import told as in_language
 from framing_palette.window.rack.button_rows import at_left
-from framing_palette.window.rack.file_drops import FileDrops
-from framing_palette.window.rack.import_sheet import kind_choices
+from framing_palette.window.rack.kinds import KindChoice
 from framing_palette.window.rack.state import RackState
 from framing_palette.window.runner import Progress
-from framing_palette.window.tokens import GAP, MARGIN, SECTION, WIDE_MARGIN
 
 if TYPE_CHECKING:
     from framing_palette.catalogue.swatch_intake_files import SwatchResult
@@ -35,15 +33,13 @@ class SwatchFolder(FileDrops):
         self.folder: Path | None = None
         self.results: tuple[SwatchResult, ...] = ()
         self._mm_per_px: float | None = None
-        self.kind = Kind.MAT
-        self.setAcceptDrops(True)
         self.scale = QLineEdit()
         self.open_button = push_button(self.tr("Choose a folder"), rank="first")
         self.stop = push_button(self.tr("Stop"))
         self.go_on = push_button(self.tr("Go on"))
         self.title = words(strong=True, wrap=True)
         self.said = words(wrap=True)
-        self.kinds = Choice(self.tr("Kind"), kind_choices())
+        self.kinds = KindChoice(self.tr("Kind"))
         self.put = push_button(self.tr("Put them on the rack"), rank="first")
         self.lines = words(size="small", quiet=True, wrap=True)
         self._lay_out()
@@ -87,7 +83,7 @@ class SwatchFolder(FileDrops):
 
         if self.folder is None:
             return
-        samples = samples_from_intake(self.results, self.kind, in_catalogue=False)
+        samples = samples_from_intake(self.results, self.kinds.kind, in_catalogue=False)
         name = self.folder.name
         text = self.tr("Put {count} swatches of {name} on the rack")
         self._state.book.bring_in_samples(text.format(count=len(samples), name=name), samples, name)
@@ -123,10 +119,7 @@ class SwatchFolder(FileDrops):
         self.lines.setVisible(bool(self.lines.text()) and bool(self.results))
 
     def _lay_out(self) -> None:
-        inside = QWidget()
-        column = QVBoxLayout(inside)
-        column.setContentsMargins(WIDE_MARGIN, MARGIN, WIDE_MARGIN, SECTION)
-        column.setSpacing(GAP)
+        column = scrolled_column(self)
         column.addWidget(
             words(
                 self.tr(
@@ -150,23 +143,14 @@ class SwatchFolder(FileDrops):
         column.addLayout(at_left(self.put))
         column.addWidget(self.lines)
         column.addStretch(1)
-        whole = QVBoxLayout(self)
-        whole.setContentsMargins(0, 0, 0, 0)
-        whole.addWidget(scrolled(inside))
 
     def _wire(self) -> None:
         self.open_button.clicked.connect(self.ask)
         self.stop.clicked.connect(self.stop_measuring)
         self.go_on.clicked.connect(lambda: self.measure(self.folder) if self.folder else None)
         self.put.clicked.connect(self.put_on_rack)
-        self.kinds.picked.connect(self._pick_kind)
-        self.kinds.show_value(self.kind)
         self.scale.editingFinished.connect(self._take_scale)
         self._errands.runner.progressed.connect(self._follow)
-
-    def _pick_kind(self, kind: object) -> None:
-        self.kind = Kind(str(kind))
-        self.kinds.show_value(self.kind)
 
     def _take_scale(self) -> None:
         from framing_palette.catalogue.shop_swatch_files import scale_of_text

@@ -4,20 +4,20 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFileDialog, QLineEdit, QVBoxLayout, QWidget
 
-from framing_palette.catalogue import Kind
 from framing_palette.errors import FramingPaletteError
-from framing_palette.units import Length
 from framing_palette.window.controls import push_button, words
 from framing_palette.window.errands import Errands
-from framing_palette.window.forms import Choice, LengthField, scrolled
+from framing_palette.window.file_drops import FileDrops
+from framing_palette.window.forms import scrolled_column
 from framing_palette.window.languages import told as in_language
 from framing_palette.window.palette_strip import PaletteStrip
-from framing_palette.window.rack.file_drops import FileDrops
-from framing_palette.window.rack.import_sheet import kind_choices
+from framing_palette.window.rack.button_rows import at_left
+from framing_palette.window.rack.kinds import KindChoice
+from framing_palette.window.rack.photo_width import PhotoWidth
 from framing_palette.window.rack.state import RackState
-from framing_palette.window.tokens import GAP, MARGIN, SECTION, WIDE_MARGIN
+from framing_palette.window.tokens import GAP
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -40,19 +40,16 @@ class SwatchSheet(FileDrops):
         self._state = state
         self._errands = errands
         self._path: Path | None = None
-        self._width: Length | None = None
         self.photograph: SwatchPhotograph | None = None
         self.swatch: Swatch | None = None
-        self.kind = Kind.MAT
-        self.setAcceptDrops(True)
-        self.width_field = LengthField(self.tr("Width of what the photograph shows"))
+        self.width_field = PhotoWidth(state.session, self.tr("Width of what the photograph shows"))
         self.open_button = push_button(self.tr("Choose a photograph"), rank="first")
         self.title = words(strong=True, wrap=True)
         self.strip = PaletteStrip()
         self.told = words(size="small", wrap=True)
         self.code = QLineEdit()
         self.name = QLineEdit()
-        self.kinds = Choice(self.tr("Kind"), kind_choices())
+        self.kinds = KindChoice(self.tr("Kind"))
         self.put = push_button(self.tr("Put it on the rack"), rank="first")
         self.fault = words(size="small", wrap=True)
         self.results = QWidget()
@@ -70,7 +67,7 @@ class SwatchSheet(FileDrops):
         """Measure a photograph."""
         from framing_palette.catalogue.shop_swatch_files import open_swatch_photograph
 
-        self._path, width = path, self._width
+        self._path, width = path, self.width_field.length
         self.swatch = self.photograph = None
         self._show_all()
         self._say(self.tr("Opening the photograph"))
@@ -111,7 +108,7 @@ class SwatchSheet(FileDrops):
             return
         code, name = self.code.text().strip(), self.name.text().strip()
         try:
-            sample = sample_of_swatch(code, name, self.kind, self.swatch)
+            sample = sample_of_swatch(code, name, self.kinds.kind, self.swatch)
         except FramingPaletteError as error:
             self._say(in_language(str(error)))
             return
@@ -125,10 +122,7 @@ class SwatchSheet(FileDrops):
         self.measure(path)
 
     def _lay_out(self) -> None:
-        inside = QWidget()
-        column = QVBoxLayout(inside)
-        column.setContentsMargins(WIDE_MARGIN, MARGIN, WIDE_MARGIN, SECTION)
-        column.setSpacing(GAP)
+        column = scrolled_column(self)
         column.addWidget(
             words(
                 self.tr(
@@ -142,10 +136,7 @@ class SwatchSheet(FileDrops):
         )
         column.addWidget(words(self.tr("Width of what it shows (may be left out)"), size="small"))
         column.addWidget(self.width_field)
-        row = QHBoxLayout()
-        row.addWidget(self.open_button)
-        row.addStretch(1)
-        column.addLayout(row)
+        column.addLayout(at_left(self.open_button))
         found = QVBoxLayout(self.results)
         found.setContentsMargins(0, GAP, 0, 0)
         found.setSpacing(GAP)
@@ -157,38 +148,20 @@ class SwatchSheet(FileDrops):
             found.addWidget(words(title, size="small"))
             found.addWidget(field)
         found.addWidget(self.kinds)
-        row = QHBoxLayout()
-        row.addWidget(self.put)
-        row.addStretch(1)
-        found.addLayout(row)
+        found.addLayout(at_left(self.put))
         column.addWidget(self.results)
         column.addWidget(self.fault)
         column.addStretch(1)
-        whole = QVBoxLayout(self)
-        whole.setContentsMargins(0, 0, 0, 0)
-        whole.addWidget(scrolled(inside))
 
     def _wire(self) -> None:
         self.open_button.clicked.connect(self.ask)
         self.put.clicked.connect(self.put_on_rack)
-        self.kinds.picked.connect(self._pick_kind)
-        self.kinds.show_value(self.kind)
         self.code.textChanged.connect(lambda _text: self._name_button())
-        self.width_field.taken.connect(self._take_width)
-        preferences = self._state.session.preferences
-        self.width_field.show_value(None, preferences.unit, preferences.denominator)
+        self.width_field.changed.connect(self._take_width)
 
-    def _take_width(self, width: Length) -> None:
-        preferences = self._state.session.preferences
-        self.width_field.show_value(width, preferences.unit, preferences.denominator)
-        if width != self._width:
-            self._width = width
-            if self._path is not None:
-                self.measure(self._path)
-
-    def _pick_kind(self, kind: object) -> None:
-        self.kind = Kind(str(kind))
-        self.kinds.show_value(self.kind)
+    def _take_width(self) -> None:
+        if self._path is not None:
+            self.measure(self._path)
 
     def _take(self, swatch: "Swatch") -> None:
         self.swatch = swatch

@@ -4,7 +4,6 @@ from dataclasses import replace
 from pathlib import Path
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QDragEnterEvent, QDropEvent
 from PySide6.QtWidgets import QFileDialog, QStackedWidget, QVBoxLayout, QWidget
 
 from framing_palette.jobs.taking_in import HowTaken
@@ -13,6 +12,7 @@ from framing_palette.units import Length
 from framing_palette.window.canvas.canvas import Canvas
 from framing_palette.window.canvas.outlook import Outlook
 from framing_palette.window.canvas.stage import Stage
+from framing_palette.window.file_drops import FileDrops
 from framing_palette.window.intake_camera import IntakeCamera
 from framing_palette.window.intake_camera_view import IntakeCameraView
 from framing_palette.window.intake_shelf import IntakeShelf
@@ -182,7 +182,7 @@ class IntakeStep(Step):
             self.shelf_widget.offer(path.name)
 
 
-class IntakeStage(QWidget):
+class IntakeStage(FileDrops):
     """The photograph, the camera, or what to do while there is neither."""
 
     def __init__(self, counter: Counter, intaking: Intaking, camera: IntakeCamera) -> None:
@@ -197,7 +197,6 @@ class IntakeStage(QWidget):
         self._stack = QStackedWidget()
         for page in (self.empty, self.view, self.camera_view):
             self._stack.addWidget(page)
-        self.setAcceptDrops(True)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(self._stack)
@@ -205,18 +204,9 @@ class IntakeStage(QWidget):
         camera.changed.connect(self._tell)
         self._tell()
 
-    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
-        """Let photographs be dropped."""
-        if event.mimeData().hasUrls():
-            event.acceptProposedAction()
-
-    def dropEvent(self, event: QDropEvent) -> None:
-        """Begin a job on a dropped photograph."""
-        for url in event.mimeData().urls():
-            if url.isLocalFile():
-                self.empty.picture_dropped.emit(Path(url.toLocalFile()))
-                event.acceptProposedAction()
-                return
+    def take_dropped(self, path: Path) -> None:
+        """Begin a job on the photograph."""
+        self.empty.picture_dropped.emit(path)
 
     def _tell(self) -> None:
         plain = self.view if self._intaking.photograph is not None else self.empty

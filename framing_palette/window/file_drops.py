@@ -1,4 +1,4 @@
-"""A sheet onto which a file can be dropped."""
+"""A screen onto which a file can be dropped."""
 
 from pathlib import Path
 
@@ -9,9 +9,13 @@ from PySide6.QtWidgets import QWidget
 class FileDrops(QWidget):
     """Hands the first file that is dropped to ``take_dropped``."""
 
+    def __init__(self) -> None:
+        super().__init__()
+        self.setAcceptDrops(True)
+
     def take_dropped(self, path: Path) -> None:
-        """Do with the file what the sheet is for."""
-        raise TypeError(path)  # every sheet says what it takes
+        """Do with the file what the screen is for."""
+        raise TypeError(path)  # every screen says what it takes
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         """Let files be dropped."""
