@@ -4,13 +4,13 @@ from PySide6.QtCore import QModelIndex, QRectF, Qt, Signal
 from PySide6.QtGui import QPainter, QPaintEvent, QPalette, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
-from framing_palette.window.controls import Pages, push_button, rule, words
+from framing_palette.window.controls import push_button, rule, words
 from framing_palette.window.desk import MOST_KEPT
 from framing_palette.window.errands import Errands
-from framing_palette.window.forms import Choice
 from framing_palette.window.greys import color_of
 from framing_palette.window.keeping import keep_sample
 from framing_palette.window.languages import told as in_language
+from framing_palette.window.paged_shelf import PagedShelf
 from framing_palette.window.rack.gap_list import GapList
 from framing_palette.window.rack.hidden_list import HiddenList
 from framing_palette.window.rack.import_sheet import ImportSheet
@@ -26,10 +26,8 @@ NEAR, GAPS, BRING, MEASURE, HIDDEN = "near", "gaps", "bring", "measure", "hidden
 _LOW = 320
 
 
-class RackShelf(QWidget):
+class RackShelf(PagedShelf):
     """Pages for what is near, what is missing, and what comes onto the rack or leaves it."""
-
-    turned = Signal(str)
 
     def __init__(self, state: RackState, errands: Errands, swatches: SwatchBook) -> None:
         super().__init__()
@@ -39,47 +37,19 @@ class RackShelf(QWidget):
         self.swatches = SwatchPage(state, errands)
         self.measure = self.swatches.one
         self.hidden = HiddenList(state.book)
-        self._pages: dict[str, QWidget] = {
-            NEAR: self.near,
-            GAPS: self.gaps,
-            BRING: self.bring,
-            MEASURE: self.swatches,
-            HIDDEN: self.hidden,
-        }
-        titles = (
-            (NEAR, self.tr("Near")),
-            (GAPS, self.tr("Gaps")),
-            (BRING, self.tr("Import")),
-            (MEASURE, self.tr("Swatch")),
-            (HIDDEN, self.tr("Hidden")),
+        self.lay_out(
+            self.tr("Rack"),
+            self.tr("Shelf"),
+            (
+                (NEAR, self.tr("Near"), self.near),
+                (GAPS, self.tr("Gaps"), self.gaps),
+                (BRING, self.tr("Import"), self.bring),
+                (MEASURE, self.tr("Swatch"), self.swatches),
+                (HIDDEN, self.tr("Hidden"), self.hidden),
+            ),
         )
-        self.page = NEAR
-        self.pages = Choice(self.tr("Shelf"), titles)
-        self._stack = Pages()
-        for page in self._pages.values():
-            self._stack.addWidget(page)
-        head = QVBoxLayout()
-        head.setContentsMargins(WIDE_MARGIN, 0, WIDE_MARGIN, 4)
-        head.setSpacing(0)
-        head.addWidget(words(self.tr("Rack"), size="heading"))
-        head.addWidget(self.pages)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, MARGIN, 0, 0)
-        column.setSpacing(0)
-        column.addLayout(head)
-        column.addWidget(rule())
-        column.addWidget(self._stack, 1)
-        self.pages.picked.connect(self.show_page)
         self.gaps.chosen.connect(state.look_at)
         state.marked_changed.connect(lambda: self.show_page(NEAR) if state.marked else None)
-        self.show_page(NEAR)
-
-    def show_page(self, page: object) -> None:
-        """Turn to a page."""
-        self.page = str(page)
-        self.pages.show_value(self.page)
-        self._stack.setCurrentWidget(self._pages[self.page])
-        self.turned.emit(self.page)
 
 
 class NearPage(QWidget):
