@@ -1,6 +1,7 @@
 """The shelf of Measure: every size, each with a small "how" that unfolds its sum."""
 
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from framing_palette.jobs.measured import is_measured
@@ -36,10 +37,23 @@ class SizesShelf(QWidget):
         self._rows.setSpacing(4)
         column.addWidget(scrolled(inside), 1)
         for signal in (bench.changed, session.preferences_changed, session.job_changed):
-            signal.connect(self._tell)
+            signal.connect(self._follow)
         self._tell()
 
+    def showEvent(self, event: QShowEvent) -> None:
+        """Catch up with what changed while nobody looked."""
+        super().showEvent(event)
+        if self._is_behind:
+            self._tell()
+
+    def _follow(self) -> None:
+        """Make the rows anew, but only once they are looked at."""
+        self._is_behind = True
+        if self.isVisible():
+            self._tell()
+
     def _tell(self) -> None:
+        self._is_behind = False
         self._open = {row.key for row in self.rows if row.how.isChecked()}
         while (item := self._rows.takeAt(0)) is not None:
             if (widget := item.widget()) is not None:
