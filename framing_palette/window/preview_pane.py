@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from threading import Lock
 
 from PySide6.QtCore import QRectF, QSize, Qt, QTimer, Signal
-from PySide6.QtGui import QImage, QPainter, QPaintEvent, QPalette, QResizeEvent
+from PySide6.QtGui import QImage, QPainter, QPaintEvent, QPalette, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from framing_palette.catalogue import Catalogue
@@ -91,6 +91,11 @@ class PreviewPane(QWidget):
         if not self._soon.isActive():
             self._soon.start()
 
+    def showEvent(self, event: QShowEvent) -> None:
+        """Draw what changed while nobody looked."""
+        super().showEvent(event)
+        self.follow()
+
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Draw at the new size."""
         super().resizeEvent(event)
@@ -154,7 +159,7 @@ class PreviewPane(QWidget):
         )
 
     def _draw(self) -> None:
-        order = self._order()
+        order = self._order() if self.isVisible() else None
         if order is None or min(order.size.width(), order.size.height()) < _LEAST_PX:
             return
         if self._errands.runner.is_busy(self._topic):
