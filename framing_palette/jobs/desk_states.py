@@ -12,7 +12,17 @@ from framing_palette.ranking.strips import Strip
 
 @dataclass(frozen=True, slots=True)
 class OnRail:
-    """What rests on the rail: a sample or the layers of a design, and what was said of it."""
+    """A sample or a whole design that rests on the rail.
+
+    Parameters
+    ----------
+    codes
+        The sample's code, or the codes of a design's layers from the art outward.
+    title
+        What the rail calls it.
+    note
+        What the client or the designer said about it.
+    """
 
     codes: tuple[str, ...]
     title: str = ""
@@ -21,7 +31,7 @@ class OnRail:
 
 @dataclass(frozen=True, slots=True)
 class SentAway:
-    """A sample that is left out of the shelf for this job, and why."""
+    """A sample that was sent away from this job, with the reason if one was given."""
 
     code: str
     reason: str = ""

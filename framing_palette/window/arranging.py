@@ -3,8 +3,8 @@
 from dataclasses import replace
 
 from framing_palette.catalogue import Catalogue
-from framing_palette.jobs import DeskState, Job, OnRail, SentAway
-from framing_palette.window.desk import MOST_KEPT, Desk, Kept, SetAside
+from framing_palette.jobs import DeskState, Job, OnRail
+from framing_palette.window.desk import MOST_KEPT, Desk
 
 
 def desk_of(job: Job, rack: Catalogue) -> Desk:
@@ -17,7 +17,7 @@ def desk_of(job: Job, rack: Catalogue) -> Desk:
             rail=tuple(OnRail((code,)) for code in job.kept),
         )
     kept = [
-        Kept(thing.codes, thing.title or rack[thing.codes[0]].name, thing.note)
+        replace(thing, title=thing.title or rack[thing.codes[0]].name)
         for thing in left.rail
         if _is_seen(thing, rack)
     ]
@@ -27,7 +27,7 @@ def desk_of(job: Job, rack: Catalogue) -> Desk:
         laid=tuple(code for code in left.laid if code in rack),
         strips=tuple(strip for strip in left.strips if strip.code in rack),
         kept=tuple(kept[:MOST_KEPT]),
-        set_aside=tuple(SetAside(sent.code, sent.reason) for sent in left.away),
+        set_aside=left.away,
     )
 
 
@@ -40,17 +40,12 @@ def job_of(desk: Desk, rack: Catalogue) -> Job | None:
     unseen += tuple(
         OnRail((code,)) for code in job.kept if code not in rack and OnRail((code,)) not in unseen
     )
-    rail = (*(OnRail(kept.codes, kept.title, kept.note) for kept in desk.kept), *unseen)
+    rail = (*desk.kept, *unseen)
     return replace(
         job,
         regions=desk.regions,
         kept=tuple(thing.codes[0] for thing in rail if len(thing.codes) == 1),
-        desk=DeskState(
-            laid=desk.laid,
-            strips=desk.strips,
-            rail=rail,
-            away=tuple(SentAway(aside.code, aside.reason) for aside in desk.set_aside),
-        ),
+        desk=DeskState(laid=desk.laid, strips=desk.strips, rail=rail, away=desk.set_aside),
     )
 
 

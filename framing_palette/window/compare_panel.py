@@ -5,13 +5,13 @@ from dataclasses import replace
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
 
+from framing_palette.jobs import OnRail
 from framing_palette.ranking import Verdict
 from framing_palette.ranking.look_differences import look_difference_words
 from framing_palette.window.canvas.border import BorderLayer
 from framing_palette.window.canvas.canvas import Canvas
 from framing_palette.window.canvas.outlook import Outlook
 from framing_palette.window.controls import IconButton, words
-from framing_palette.window.desk import Kept
 from framing_palette.window.keeping import lay_round, let_go
 from framing_palette.window.languages.telling import told as in_language
 from framing_palette.window.look_view import LookView
@@ -32,7 +32,7 @@ class ComparePanel(QWidget):
         swatches: SwatchBook,
         outlook: Outlook,
         number: int,
-        kept: Kept,
+        kept: OnRail,
     ) -> None:
         super().__init__()
         self._session = session
@@ -65,7 +65,7 @@ class ComparePanel(QWidget):
         """What is laid round it."""
         return self.view.border
 
-    def show_kept(self, kept: Kept) -> None:
+    def show_kept(self, kept: OnRail) -> None:
         """Show the same look with another note."""
         self.kept = kept
         if self.note.text() != kept.note:

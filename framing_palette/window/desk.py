@@ -3,39 +3,12 @@
 from dataclasses import dataclass
 
 from framing_palette.errors import FieldError
-from framing_palette.jobs import Job
+from framing_palette.jobs import Job, OnRail, SentAway
 from framing_palette.picture import Region
 from framing_palette.ranking import Answer
 from framing_palette.ranking.strips import Strip
 
 MOST_KEPT = 4
-
-
-@dataclass(frozen=True, slots=True)
-class Kept:
-    """A sample or a whole design that rests on the rail.
-
-    Parameters
-    ----------
-    codes
-        The sample's code, or the codes of a design's layers from the art outward.
-    title
-        What the rail calls it.
-    note
-        What the client or the designer said about it.
-    """
-
-    codes: tuple[str, ...]
-    title: str
-    note: str = ""
-
-
-@dataclass(frozen=True, slots=True)
-class SetAside:
-    """A sample that was sent away, with the reason if one was given."""
-
-    code: str
-    reason: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,8 +43,8 @@ class Desk:
     regions: tuple[Region, ...] = ()
     laid: tuple[str, ...] = ()
     strips: tuple[Strip, ...] = ()
-    kept: tuple[Kept, ...] = ()
-    set_aside: tuple[SetAside, ...] = ()
+    kept: tuple[OnRail, ...] = ()
+    set_aside: tuple[SentAway, ...] = ()
     answers: tuple[Answer, ...] = ()
 
     def __post_init__(self) -> None:

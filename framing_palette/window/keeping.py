@@ -1,7 +1,7 @@
 """What is done with a sample, whichever control asks for it: lay, keep, send away."""
 
 from framing_palette.errors import FramingPaletteError
-from framing_palette.window.desk import Kept, SetAside
+from framing_palette.jobs import OnRail, SentAway
 from framing_palette.window.session import Session
 
 
@@ -17,7 +17,7 @@ def keep_sample(session: Session, code: str) -> None:
     """Put a sample on the rail; a full rail says so and stays as it is."""
     if any(kept.codes == (code,) for kept in session.desk.kept):
         return
-    kept = Kept((code,), session.sample_of(code).name)
+    kept = OnRail((code,), session.sample_of(code).name)
     try:
         session.edit(f"Keep {kept.title}", kept=(*session.desk.kept, kept))
     except FramingPaletteError as error:
@@ -45,7 +45,7 @@ def send_away(session: Session, code: str, reason: str = "") -> None:
         return
     session.edit(
         f"Send {session.sample_of(code).name} away",
-        set_aside=(*session.desk.set_aside, SetAside(code, reason)),
+        set_aside=(*session.desk.set_aside, SentAway(code, reason)),
         strips=tuple(strip for strip in session.desk.strips if strip.code != code),
         laid=tuple(other for other in session.desk.laid if other != code),
     )

@@ -1,15 +1,15 @@
 """Whole looks on the rail: the design in hand, or all that is laid round the picture."""
 
 from framing_palette.errors import FramingPaletteError
+from framing_palette.jobs import OnRail
 from framing_palette.window.building import design_in_hand
-from framing_palette.window.desk import Kept
 from framing_palette.window.keeping import keep_sample
 from framing_palette.window.session import Session
 
 _BEFORE_A_DESIGN = ("", "intake", "read", "choose")
 
 
-def look_to_keep(session: Session) -> Kept | None:
+def look_to_keep(session: Session) -> OnRail | None:
     """Return what would be kept now; None while there is nothing.
 
     From Build on it is the design in hand, before it what is laid round the picture.
@@ -17,9 +17,9 @@ def look_to_keep(session: Session) -> Kept | None:
     design = design_in_hand(session)
     if design is not None and session.step not in _BEFORE_A_DESIGN:
         known = tuple(code for code in design.codes if code in session.catalogue)
-        return Kept(design.codes, _title(session, known)) if known else None
+        return OnRail(design.codes, _title(session, known)) if known else None
     laid = tuple(code for code in session.desk.laid if code in session.catalogue)
-    return Kept(laid, _title(session, laid)) if laid else None
+    return OnRail(laid, _title(session, laid)) if laid else None
 
 
 def keep_look(session: Session) -> None:

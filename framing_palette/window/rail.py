@@ -16,8 +16,9 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QAbstractButton, QApplication, QHBoxLayout, QSizePolicy, QWidget
 
+from framing_palette.jobs import OnRail
 from framing_palette.window.controls import IconButton
-from framing_palette.window.desk import MOST_KEPT, Kept
+from framing_palette.window.desk import MOST_KEPT
 from framing_palette.window.keeping import keep_sample, let_go
 from framing_palette.window.keeping_looks import keep_look, look_to_keep
 from framing_palette.window.parcels import carried_code, parcel
@@ -48,7 +49,7 @@ class Slot(QAbstractButton):
         self.tell()
 
     @property
-    def kept(self) -> Kept | None:
+    def kept(self) -> OnRail | None:
         """What rests here."""
         kept = self._session.desk.kept
         return kept[self._number] if self._number < len(kept) else None
@@ -114,7 +115,7 @@ class Slot(QAbstractButton):
         flags = Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap
         painter.drawText(box.adjusted(GAP, 0, -GAP, 0), flags, said)
 
-    def _draw_kept(self, painter: QPainter, box: QRectF, kept: Kept) -> None:
+    def _draw_kept(self, painter: QPainter, box: QRectF, kept: OnRail) -> None:
         palette = self.palette()
         is_laid = self._session.desk.laid == kept.codes
         painter.setPen(QPen(palette.color(ROLE.Highlight if is_laid else ROLE.Mid), 1 + is_laid))
@@ -137,7 +138,7 @@ class Slot(QAbstractButton):
         for number, line in enumerate(few_lines(kept.title, metrics, room.width(), _LINES)):
             painter.drawText(room.adjusted(0, 20 + number * metrics.height(), 0, 0), 0, line)
 
-    def _draw_pieces(self, painter: QPainter, box: QRect, kept: Kept) -> None:
+    def _draw_pieces(self, painter: QPainter, box: QRect, kept: OnRail) -> None:
         codes = [code for code in kept.codes if code in self._session.catalogue]
         for at, code in enumerate(codes):
             part = box.width() // len(codes)

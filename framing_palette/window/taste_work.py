@@ -1,7 +1,7 @@
 """Taste work: what is preferred and rejected at the counter, whichever control asks for it."""
 
+from framing_palette.jobs import SentAway
 from framing_palette.ranking import Answer, Work
-from framing_palette.window.desk import SetAside
 from framing_palette.window.session import Session
 
 TOO_DEAR, NOT_AT_HAND = "too dear", "not at hand"
@@ -60,7 +60,7 @@ def reject_look(session: Session, number: int) -> None:
     code = rejected.codes[0]
     aside = desk.set_aside
     if all(one.code != code for one in aside):
-        aside = (*aside, SetAside(code))
+        aside = (*aside, SentAway(code))
     session.edit(
         f"Send {rejected.title} away",
         kept=rest,

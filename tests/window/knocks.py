@@ -27,11 +27,10 @@ from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QApplication
 
 from framing_palette.colour import lab_d50_to_srgb_u8
-from framing_palette.jobs import Job
+from framing_palette.jobs import Job, OnRail
 from framing_palette.jobs.keeper_files import Keeper
 from framing_palette.jobs.place_files import ShopPlace
 from framing_palette.jobs.store import JobStore
-from framing_palette.window.desk import Kept
 from framing_palette.window.shell import Shell
 from framing_palette.window.theme import put_on, tokens_named
 from tests.window.conftest import BOAT, RACK, make_picture
@@ -45,7 +44,7 @@ def desk(number: int) -> dict[str, object]:
     code = CODES[number % len(CODES)]
     return {
         "laid": (code,),
-        "kept": (Kept((code,), RACK[code].name, f"note {number}"),),
+        "kept": (OnRail((code,), RACK[code].name, f"note {number}"),),
         "regions": (replace(BOAT, name=f"boat {number}"),),
     }
 

@@ -3,9 +3,10 @@ from pytestqt.qtbot import QtBot
 
 from framing_palette.catalogue import Catalogue
 from framing_palette.errors import FieldError
+from framing_palette.jobs import OnRail
 from framing_palette.picture import Region
 from framing_palette.ranking.strips import Strip
-from framing_palette.window.desk import Desk, Kept
+from framing_palette.window.desk import Desk
 from framing_palette.window.session import Session
 
 
@@ -19,7 +20,7 @@ def test_undo_and_redo_restore_the_identical_desk(
     desks.append(session.desk)
     session.edit("Lay brick red", laid=("brick-red",))
     desks.append(session.desk)
-    session.edit("Keep it", kept=(Kept(("brick-red",), "Brick red"),))
+    session.edit("Keep it", kept=(OnRail(("brick-red",), "Brick red"),))
     desks.append(session.desk)
     for desk in reversed(desks[:-1]):
         session.undo_stack.undo()
@@ -63,7 +64,7 @@ def test_an_edit_that_changes_nothing_leaves_no_trace(qtbot: QtBot) -> None:
 
 def test_a_refused_edit_leaves_desk_and_undo_as_they_were(qtbot: QtBot) -> None:
     session = Session()
-    five = tuple(Kept((code,), code) for code in "abcde")
+    five = tuple(OnRail((code,), code) for code in "abcde")
     before = session.desk
     with pytest.raises(FieldError, match="take one of the four off it first"):
         session.edit("Keep five", kept=five)

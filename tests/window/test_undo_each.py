@@ -16,7 +16,7 @@ from PySide6.QtWidgets import QApplication
 
 import framing_palette.window
 from framing_palette.design import Reading, example_price_book_text
-from framing_palette.jobs import Job, Status
+from framing_palette.jobs import Job, OnRail, Status
 from framing_palette.jobs.keeper_files import Keeper
 from framing_palette.jobs.place_files import ShopPlace
 from framing_palette.picture import Part, Region, Role
@@ -27,7 +27,6 @@ from framing_palette.units import Length
 from framing_palette.window import building, drawing, keeping, sliding, taste_work
 from framing_palette.window.bench import Bench
 from framing_palette.window.compare import CompareBoard
-from framing_palette.window.desk import Kept
 from framing_palette.window.keeping_looks import keep_look
 from framing_palette.window.pieces_row import PiecesRow
 from framing_palette.window.price_shelf import PriceShelf
@@ -70,7 +69,7 @@ class Counter:
         keeping.keep_sample(self.session, "pale-sky")
         self.session.edit(
             "Keep a look",
-            kept=(*self.session.desk.kept, Kept(("pale-sky", "black-flat"), "A look")),
+            kept=(*self.session.desk.kept, OnRail(("pale-sky", "black-flat"), "A look")),
         )
         keeping.lay_round(self.session, ("brick-red",))
         keeping.lay_round(self.session, ("deep-sea",))
