@@ -5,6 +5,8 @@ from typing import TYPE_CHECKING, Final
 
 from sqlalchemy import inspect, text
 
+from framing_palette import schema_steps
+
 if TYPE_CHECKING:
     from sqlalchemy import Connection
 
@@ -31,7 +33,7 @@ def found_form(connection: "Connection") -> str:
 
 def is_known(form: str) -> bool:
     """Return whether this program can bring a library of that form to the present one."""
-    return form == "" or (form.isdecimal() and int(form) <= int(SCHEMA_FORM))
+    return schema_steps.is_known(form, SCHEMA_FORM)
 
 
 def is_present(connection: "Connection") -> bool:
@@ -46,23 +48,9 @@ def take_steps(connection: "Connection") -> None:
 
     Counters that open a new library at once wait for each other here.
     """
-    from alembic.operations import Operations
-    from alembic.runtime.migration import MigrationContext
-    from alembic.script import ScriptDirectory
-
-    if connection.dialect.name == "postgresql":
-        connection.execute(text("SELECT pg_advisory_xact_lock(:lock)"), {"lock": _LOCK})
-    else:
+    schema_steps.wait_for_turn(connection, _LOCK)
+    if connection.dialect.name != "postgresql":
         connection.exec_driver_sql("BEGIN IMMEDIATE")
     form = found_form(connection)
-    if not is_known(form):
-        return
-    steps = ScriptDirectory(str(_STEPS))
-    context = MigrationContext.configure(connection, opts={"version_table": FORM_TABLE})
-    if form and FORM_TABLE not in inspect(connection).get_table_names():
-        context.stamp(steps, form)
-    missing = list(steps.iterate_revisions(SCHEMA_FORM, form or "base"))
-    with Operations.context(context):
-        for step in reversed(missing):
-            step.module.upgrade()
-            context.stamp(steps, step.revision)
+    if is_known(form):
+        schema_steps.climb(connection, _STEPS, found=form, present=SCHEMA_FORM, table=FORM_TABLE)

@@ -35,7 +35,6 @@ NOT_SHOWN: dict[str, tuple[str, ...]] = {
     "catalogue/library_schema.py": (
         "SELECT version_num FROM {0}",
         "SELECT value FROM library_facts WHERE name = 'version'",
-        "SELECT pg_advisory_xact_lock(:lock)",
         "BEGIN IMMEDIATE",
     ),
     "catalogue/library_tables.py": (
