@@ -10,10 +10,10 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QTimer
 
-from framing_palette.errors import FramingPaletteError
 from framing_palette.window import legwork
 from framing_palette.window.arranging import desk_of
 from framing_palette.window.desk import Desk
+from framing_palette.window.faults import plain_fault
 from framing_palette.window.legwork import OnTheDesk, Surveyed
 from framing_palette.window.runner import Runner
 from framing_palette.window.session import Session
@@ -220,12 +220,7 @@ class Errands(QObject):
 
     def tell(self, error: Exception) -> None:
         """Say what went wrong where the notice stands."""
-        if isinstance(error, FramingPaletteError):
-            self._session.assign("notice", str(error))
-        else:
-            kind = type(error).__name__
-            words = f"This is a defect of the program, not of your input ({kind}: {error})."
-            self._session.assign("notice", words)
+        self._session.assign("notice", plain_fault(error))
 
     def _follow_size(self) -> None:
         """Give the picture the size that the job has now, and read it anew."""

@@ -21,11 +21,11 @@ from framing_palette.ranking import (
 )
 from framing_palette.ranking.taste import FEWEST_CHOICES, PairKey
 from framing_palette.window.errands import Errands
+from framing_palette.window.faults import plain_fault
 from framing_palette.window.languages import told as in_language
 from framing_palette.window.session import Session
 from framing_palette.window.taste_legwork import (
     Effect,
-    fault_words,
     learned_taste,
     read_own_taste,
     read_taste,
@@ -138,7 +138,7 @@ class TasteBook(QObject):
             CARRYING,
             lambda progress: write_taste(path, taste, progress),
             done=lambda _nothing: self.told.emit(self.tr("Exported to {path}.").format(path=path)),
-            failed=lambda error: self.told.emit(fault_words(error)),
+            failed=lambda error: self.told.emit(in_language(plain_fault(error))),
         )
 
     def import_from(self, path: Path) -> None:
@@ -147,7 +147,7 @@ class TasteBook(QObject):
             CARRYING,
             lambda progress: read_taste(path, progress),
             done=self._take_import,
-            failed=lambda error: self.told.emit(fault_words(error)),
+            failed=lambda error: self.told.emit(in_language(plain_fault(error))),
         )
 
     # --- what follows ---------------------------------------------------------------------------

@@ -7,7 +7,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from framing_palette.catalogue import Kind
-from framing_palette.errors import FramingPaletteError, TasteFileError
+from framing_palette.errors import TasteFileError
 from framing_palette.ranking import (
     HOUSE_RULE,
     Ranking,
@@ -24,7 +24,6 @@ from framing_palette.ranking import (
 )
 from framing_palette.ranking.taste_effect import places_in
 from framing_palette.ranking.taste_files import set_aside
-from framing_palette.window.languages import told as in_language
 from framing_palette.window.runner import Progress
 
 
@@ -103,12 +102,3 @@ def taste_effect(ranked: Ranking, progress: Progress) -> Effect:
     progress.tell(0.0)
     house = judged_by(ranked, HOUSE_RULE)
     return Effect(shift_between(house, ranked), places_in(house) - places_in(ranked))
-
-
-def fault_words(error: Exception) -> str:
-    """Return what to say of an error."""
-    if isinstance(error, FramingPaletteError):
-        return in_language(str(error))
-    return in_language(
-        f"This is a defect of the program, not of your input ({type(error).__name__}: {error})."
-    )
